@@ -8,4 +8,5 @@ module io.github.swatchwright {
   requires static org.jspecify;
 
   exports io.github.swatchwright.colour;
+  exports io.github.swatchwright.spectrum;
 }
