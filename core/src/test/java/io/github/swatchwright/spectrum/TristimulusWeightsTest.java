@@ -1,0 +1,81 @@
+package io.github.swatchwright.spectrum;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.colour.Xyz;
+import java.util.Arrays;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TristimulusWeightsTest {
+
+  private static double sum(double[] weights) {
+    return Arrays.stream(weights).sum();
+  }
+
+  @Test
+  @DisplayName("CIE 15:2004, table T.3: D65 for the 2° observer is (95.047, 100, 108.883)")
+  void tableOfD65SumsToThePublishedWhite() {
+    double[][] raw = WeightTable.fiveNanometre(Illuminant.D65, Observer.CIE_1931);
+    // The published white comes from the 1 nm tables over 360 to 830 nm; 5 nm and 380 to 780 nm
+    // differ from it in the third decimal.
+    assertThat(sum(raw[0])).isCloseTo(95.047, within(0.02));
+    assertThat(sum(raw[1])).isCloseTo(100, within(1e-9));
+    assertThat(sum(raw[2])).isCloseTo(108.883, within(0.02));
+  }
+
+  /** Chromaticities of CIE 15:2018, tables of illuminants, four decimals as printed. */
+  @ParameterizedTest(name = "CIE 15:2018: {0}, 2°, has chromaticity ({1}, {2})")
+  @CsvSource({
+    "D65, 0.3127, 0.3290",
+    "D50, 0.3457, 0.3585",
+    "A, 0.4476, 0.4074",
+    "F11, 0.3805, 0.3769",
+    "LED-B3, 0.3756, 0.3723"
+  })
+  void everyLightHasItsPublishedChromaticity(String name, double x, double y) {
+    WhitePoint white =
+        TristimulusWeights.of(Illuminant.parse(name), Observer.CIE_1931).whitePoint();
+    double total = white.xn() + white.yn() + white.zn();
+    // Half of the last printed digit, and as much again for 5 nm instead of 1 nm tables.
+    assertThat(white.xn() / total).isCloseTo(x, within(1e-4));
+    assertThat(white.yn() / total).isCloseTo(y, within(1e-4));
+  }
+
+  @Test
+  void perfectDiffuserIsLabWhiteUnderEveryLightAndObserver() {
+    for (Illuminant light : Illuminant.NAMED) {
+      for (Observer observer : Observer.values()) {
+        TristimulusWeights weights = TristimulusWeights.of(light, observer);
+        Lab white = weights.xyz(Reflectance.constant(1)).toLab();
+        assertThat(white.l()).isCloseTo(100, within(1e-9));
+        assertThat(white.a()).isCloseTo(0, within(1e-9));
+        assertThat(white.b()).isCloseTo(0, within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void daylightsCarryTheNominalWhites() {
+    assertThat(TristimulusWeights.of(Illuminant.D65, Observer.CIE_1931).whitePoint())
+        .isEqualTo(WhitePoint.D65);
+    assertThat(TristimulusWeights.of(Illuminant.D50, Observer.CIE_1931).whitePoint())
+        .isEqualTo(WhitePoint.D50);
+  }
+
+  @Test
+  void colourIsTheWeightedSum() {
+    TristimulusWeights weights = TristimulusWeights.of(Illuminant.A, Observer.CIE_1964);
+    double[] oneBand = new double[Bands.COUNT];
+    oneBand[17] = 1;
+    Xyz xyz = weights.xyz(oneBand);
+    assertThat(xyz.x()).isEqualTo(weights.x()[17]);
+    assertThat(xyz.y()).isEqualTo(weights.y()[17]);
+    assertThat(xyz.z()).isEqualTo(weights.z()[17]);
+  }
+}
