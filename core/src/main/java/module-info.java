@@ -6,8 +6,13 @@
  */
 module io.github.swatchwright {
   requires static org.jspecify;
+  requires commons.math3;
 
   exports io.github.swatchwright.colour;
   exports io.github.swatchwright.difference;
+  exports io.github.swatchwright.match;
+  exports io.github.swatchwright.mix;
+  exports io.github.swatchwright.optics;
+  exports io.github.swatchwright.paint;
   exports io.github.swatchwright.spectrum;
 }
