@@ -10,13 +10,13 @@ import org.apache.commons.math3.linear.RealMatrix;
  * What is believed of a paint before any evidence: smooth spectra.
  *
  * <p>z ~ N(0, 0.2·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
- * 0.65²·exp(−|Δλ|/60 nm)), with a level (μ, sd) by make and lightness. The numbers were found on
- * measured artists' paints.
+ * shapeSd²·exp(−|Δλ|/60 nm)), with a level (μ, sd) by make and lightness. The numbers were found on
+ * measured artists' paints, but for the shape of paints on a white base: white scatters much the
+ * same at all wavelengths, so what it carries does too.
  */
 final class OpticsPrior {
   private static final double Z_SCALE = 0.2;
   private static final double Z_PULL = 0.005;
-  private static final double U_SHAPE_SD = 0.65;
   private static final double U_SHAPE_NM = 60;
 
   private static final double WHITE_LIGHTNESS = 90;
@@ -27,21 +27,28 @@ final class OpticsPrior {
   private OpticsPrior() {}
 
   /**
-   * A belief about the level of ln S.
+   * A belief about scattering: ln S is a level, the same in all bands, plus a smooth shape.
    *
-   * @param mean its mean
-   * @param sd its standard deviation
+   * @param mean mean of the level
+   * @param sd standard deviation of the level
+   * @param shapeSd standard deviation of the shape in each band
    */
-  record Level(double mean, double sd) {
+  record Scattering(double mean, double sd, double shapeSd) {
+    private static final Scattering WHITE_BASE = new Scattering(0, 0.2, 0.2);
 
-    /** The level to expect from the make and the masstone's colour (D65). */
-    static Level of(Make make, Lab masstone) {
+    /** What to expect from the make and the masstone's colour (D65). */
+    static Scattering of(Make make, Lab masstone) {
       return switch (make) {
-        case READY_MIXED -> new Level(0, 0.2);
-        case UNSTATED -> new Level(0, 0.6);
+        case READY_MIXED -> WHITE_BASE;
+        case UNSTATED -> new Scattering(0, 0.6, 0.45);
         case SINGLE_PIGMENT ->
-            isWhite(masstone) ? new Level(0, 0.2) : new Level(-4.4 + 0.031 * masstone.l(), 0.9);
+            isWhite(masstone) ? WHITE_BASE : new Scattering(-4.4 + 0.031 * masstone.l(), 0.9, 0.65);
       };
+    }
+
+    /** The same shape about another level. */
+    Scattering withLevel(double newMean, double newSd) {
+      return new Scattering(newMean, newSd, shapeSd);
     }
 
     private static boolean isWhite(Lab masstone) {
@@ -50,23 +57,23 @@ final class OpticsPrior {
   }
 
   /** The belief about all 72 unknowns of a paint. */
-  static GaussianBelief with(Level level) {
+  static GaussianBelief with(Scattering scattering) {
     double[] mean = new double[OpticsState.SIZE];
     double[][] covariance = new double[OpticsState.SIZE][OpticsState.SIZE];
     for (int i = 0; i < Bands.COUNT; i++) {
-      mean[Bands.COUNT + i] = level.mean();
+      mean[Bands.COUNT + i] = scattering.mean();
       for (int j = 0; j < Bands.COUNT; j++) {
         covariance[i][j] = Z_COVARIANCE[i][j];
         covariance[Bands.COUNT + i][Bands.COUNT + j] =
-            level.sd() * level.sd() + shapeCovariance(i, j);
+            scattering.sd() * scattering.sd() + shapeCovariance(scattering.shapeSd(), i, j);
       }
     }
     return GaussianBelief.of(mean, covariance);
   }
 
-  private static double shapeCovariance(int i, int j) {
+  private static double shapeCovariance(double sd, int i, int j) {
     double distanceNm = Math.abs(Bands.wavelengthNm(i) - Bands.wavelengthNm(j));
-    return U_SHAPE_SD * U_SHAPE_SD * Math.exp(-distanceNm / U_SHAPE_NM);
+    return sd * sd * Math.exp(-distanceNm / U_SHAPE_NM);
   }
 
   private static double[][] zCovariance() {

@@ -28,13 +28,13 @@ public final class PaintOptics {
   static PaintOptics estimate(Paint paint, Saunderson surface) {
     Swatch masstone = paint.masstone().orElseThrow();
     Lab colour = masstone.lab();
-    OpticsPrior.Level level = OpticsPrior.Level.of(paint.make(), colour);
+    OpticsPrior.Scattering scattering = OpticsPrior.Scattering.of(paint.make(), colour);
     GaussianBelief belief =
-        OpticsPrior.with(level).after(SwatchEvidence.of(paint, masstone, surface));
+        OpticsPrior.with(scattering).after(SwatchEvidence.of(paint, masstone, surface));
     if (paint.hiding().isPresent()) {
       HidingPower hidingPower = new HidingPower(new Viewing(TristimulusWeights.D65, surface));
       ScatteringLevel evidence = new ScatteringLevel(unitScatterer(belief), hidingPower);
-      OpticsPrior.Level known = evidence.level(level, paint.hiding().get());
+      OpticsPrior.Scattering known = evidence.after(scattering, paint.hiding().get());
       belief = OpticsPrior.with(known).after(SwatchEvidence.of(paint, masstone, surface));
     }
     return new PaintOptics(paint, belief);

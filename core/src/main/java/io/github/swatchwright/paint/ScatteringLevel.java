@@ -41,8 +41,8 @@ final class ScatteringLevel {
     this.hidingPower = hidingPower;
   }
 
-  /** The belief about the level after the figure. */
-  OpticsPrior.Level level(OpticsPrior.Level prior, Hiding hiding) {
+  /** The belief about scattering after the figure. */
+  OpticsPrior.Scattering after(OpticsPrior.Scattering prior, Hiding hiding) {
     Likelihood likelihood = likelihood(hiding);
     double weightSum = 0;
     double mean = 0;
@@ -57,7 +57,7 @@ final class ScatteringLevel {
     }
     mean /= weightSum;
     double variance = Math.max(0, square / weightSum - mean * mean);
-    return new OpticsPrior.Level(mean, Math.sqrt(variance + INFLATION * INFLATION));
+    return prior.withLevel(mean, Math.sqrt(variance + INFLATION * INFLATION));
   }
 
   /** How likely the figure is at a level of ln S. */
