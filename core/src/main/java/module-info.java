@@ -9,4 +9,5 @@ module io.github.swatchwright {
 
   exports io.github.swatchwright.colour;
   exports io.github.swatchwright.spectrum;
+  exports io.github.swatchwright.difference;
 }

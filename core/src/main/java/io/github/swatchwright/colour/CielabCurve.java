@@ -2,7 +2,7 @@ package io.github.swatchwright.colour;
 
 /** The compressive curve of CIELAB and its inverse, with the exact constants of CIE 15:2018. */
 final class CielabCurve {
-  private static final double EPSILON = 216.0 / 24389;
+  static final double EPSILON = 216.0 / 24389;
   private static final double KAPPA = 24389.0 / 27;
 
   private CielabCurve() {}

@@ -1,0 +1,29 @@
+/**
+ * How far apart two colours look. All formulas take CIELAB colours relative to the same white, and
+ * refuse others.
+ *
+ * <table>
+ * <caption>Which formula to choose</caption>
+ * <tr><th>formula</th><th>agreement with the eye</th><th>cost</th><th>symmetric</th>
+ *     <th>notes</th></tr>
+ * <tr><td>{@link io.github.swatchwright.difference.Ciede2000}</td><td>best of these, up to about
+ *     5</td><td>about 20</td><td>yes</td><td>the default: ISO/CIE 11664-6; not continuous where two
+ *     hues are opposite</td></tr>
+ * <tr><td>{@link io.github.swatchwright.difference.Cmc}</td><td>good for
+ *     textiles</td><td>about 20</td><td>no</td><td>ISO 105-J03; for
+ *     figures that a standard asks for</td></tr>
+ * <tr><td>{@link io.github.swatchwright.difference.Cie94}</td><td>fair; poor in
+ *     blues</td><td>about 5</td><td>no</td><td>superseded; for comparing with old
+ *     figures</td></tr>
+ * <tr><td>{@link io.github.swatchwright.difference.Cie76}</td><td>poor where chroma is
+ *     high</td><td>1</td><td>yes</td><td>a true distance: obeys the triangle inequality, which the
+ *     others don't; for search trees and for very large differences</td></tr>
+ * </table>
+ *
+ * <p>Costs are rough, relative to {@code Cie76}. Figures of different formulas can't be compared
+ * with each other.
+ */
+@NullMarked
+package io.github.swatchwright.difference;
+
+import org.jspecify.annotations.NullMarked;
