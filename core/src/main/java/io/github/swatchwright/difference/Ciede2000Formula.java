@@ -27,17 +27,23 @@ record Ciede2000Formula(double kL, double kC, double kH) {
   private static final double SIN_63 = Math.sin(Math.toRadians(63));
 
   double deltaE(double l1, double a1, double b1, double l2, double a2, double b2) {
-    double reach =
-        Math.abs(l1) + Math.abs(a1) + Math.abs(b1) + Math.abs(l2) + Math.abs(a2) + Math.abs(b2);
-    return reach < LARGEST
-        ? stretched(l1, a1, b1, l2, a2, b2, stretch(a1, b1, a2, b2))
-        : ofHuge(l1, a1, b1, l2, a2, b2);
+    return stretched(l1, a1, b1, l2, a2, b2, checkedStretch(l1, a1, b1, l2, a2, b2));
   }
 
-  /** ΔE00 of colours whose 1 + G is known. */
+  /** 1 + G, or 0 for coordinates that are too large or not finite. */
+  static double checkedStretch(double l1, double a1, double b1, double l2, double a2, double b2) {
+    double reach =
+        Math.abs(l1) + Math.abs(a1) + Math.abs(b1) + Math.abs(l2) + Math.abs(a2) + Math.abs(b2);
+    return reach < LARGEST ? stretch(a1, b1, a2, b2) : 0;
+  }
+
+  /** ΔE00 of colours whose {@link #checkedStretch} is known. */
   double stretched(
       double l1, double a1, double b1, double l2, double a2, double b2, double stretch) {
-    double lightness = lightness(l1, l2) / kL;
+    if (stretch == 0) {
+      return ofHuge(l1, a1, b1, l2, a2, b2);
+    }
+    double lightness = lightness(l1, l2);
     double a1p = stretch * a1;
     double a2p = stretch * a2;
     double c1p = Math.sqrt(a1p * a1p + b1 * b1);
@@ -71,8 +77,9 @@ record Ciede2000Formula(double kL, double kC, double kH) {
       y = side * (c2p * a1p - c1p * a2p);
       deltaH = side * halfAngle;
     }
-    double cos2 = (a1p * a2p - b1 * b2) / product;
-    double sin2 = (a1p * b2 + a2p * b1) / product;
+    double inverseProduct = 1 / product;
+    double cos2 = (a1p * a2p - b1 * b2) * inverseProduct;
+    double sin2 = (a1p * b2 + a2p * b1) * inverseProduct;
     double t = evenTerms(cos2, sin2) + oddTerms(x, y, cos2, sin2) * inverse; // (15)
     double hue = deltaH / (kH * (1 + 0.0075 * sum * t)); // ΔH′/S_H, (20)
     double rT =
@@ -82,12 +89,12 @@ record Ciede2000Formula(double kL, double kC, double kH) {
     return Math.sqrt(lightness * lightness + chroma * chroma + hue * (hue + rT * chroma)); // (22)
   }
 
-  /** ΔL′/S_L, (8) and (18). */
-  private static double lightness(double l1, double l2) {
+  /** ΔL′/(kL·S_L), (8) and (18). */
+  private double lightness(double l1, double l2) {
     double fromMiddle = (l1 + l2) / 2 - 50;
     double square = fromMiddle * fromMiddle;
     double root = Math.sqrt(20 + square);
-    return (l2 - l1) * root / (root + 0.015 * square);
+    return (l2 - l1) * root / (kL * (root + 0.015 * square));
   }
 
   /** 1 + G, (2) to (5): greys are spread along a*. */
