@@ -62,7 +62,7 @@ public final class Matcher {
    */
   public MatchResult match(MatchRequest request) {
     MixPredictor predictor = MixPredictor.of(optics, light);
-    Lab target = request.target().lab();
+    Lab target = request.target().labUnder(light);
     List<RankedRecipe> nearest = new ArrayList<>();
     for (List<PaintOptics> paints : byMedium(request).values()) {
       SearchSpace space =

@@ -1,6 +1,7 @@
 package io.github.swatchwright.optics;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.spectrum.SurfaceMap;
 
 /**
  * The surface between paint and air (Saunderson 1942): some light is reflected on the way in, and
@@ -12,7 +13,7 @@ import io.github.swatchwright.argument.Require;
  * @param k2 share of the light from inside that the surface throws back, 0 to below 1; 0.596 for a
  *     refractive index of 1.5, less in practice
  */
-public record Saunderson(double k1, double k2) {
+public record Saunderson(double k1, double k2) implements SurfaceMap {
 
   /** No surface at all: what is inside is seen. */
   public static final Saunderson NONE = new Saunderson(0, 0);
@@ -24,6 +25,7 @@ public record Saunderson(double k1, double k2) {
   }
 
   /** Seen reflectance, specular light included, of an internal reflectance of 0 to 1. */
+  @Override
   public double seen(double internal) {
     return k1 + (1 - k1) * (1 - k2) * internal / (1 - k2 * internal);
   }
@@ -34,9 +36,16 @@ public record Saunderson(double k1, double k2) {
   }
 
   /** dRm/dRi = (1 − k1)(1 − k2) / (1 − k2·Ri)². */
+  @Override
   public double slope(double internal) {
     double through = 1 - k2 * internal;
     return (1 - k1) * (1 - k2) / (through * through);
+  }
+
+  /** d²Rm/dRi² = 2·k2·(1 − k1)(1 − k2) / (1 − k2·Ri)³. */
+  @Override
+  public double curvature(double internal) {
+    return 2 * k2 / (1 - k2 * internal) * slope(internal);
   }
 
   /**

@@ -6,6 +6,8 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Reflectance;
+import io.github.swatchwright.spectrum.ReflectanceRecovery;
+import io.github.swatchwright.spectrum.SurfaceMap;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 
@@ -17,6 +19,20 @@ public sealed interface Swatch {
 
   /** Its colour under D65, relative to D65. */
   Lab lab();
+
+  /**
+   * Its colour under another light, relative to that light's white. A swatch that is known by its
+   * colour alone is given the smoothest reflectance that has the colour: right for most paints,
+   * wrong for metamers, and nothing tells which.
+   */
+  default Lab labUnder(TristimulusWeights light) {
+    return light.equals(TristimulusWeights.D65) ? lab() : light.xyz(reflectance()).toLab();
+  }
+
+  /** Its reflectance: as measured, or else the smoothest that has its colour. */
+  default Reflectance reflectance() {
+    return new ReflectanceRecovery(TristimulusWeights.D65, SurfaceMap.NONE).recover(lab()).seen();
+  }
 
   /** The error that is taken for granted when none is stated, sd in units of L*, a* and b*. */
   double usualError();
@@ -113,6 +129,7 @@ public sealed interface Swatch {
     }
 
     /** The values on the library's own bands, ends held. */
+    @Override
     public Reflectance reflectance() {
       return reflectance;
     }

@@ -52,12 +52,15 @@ class SaundersonTest {
   }
 
   @Property
-  void slopeIsThatOfTheCurve(
+  void slopeAndCurvatureAreThoseOfTheCurve(
       @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 0.999) double internal) {
     double h = 1e-6;
     double secant = (TEXTBOOK.seen(internal + h) - TEXTBOOK.seen(internal - h)) / (2 * h);
-    // A central difference is off by h²·f''' / 6, and by rounding over h: 1e-8 covers both.
+    // A central difference is off by h²·f''' / 6, and by rounding over h: 1e-8 covers both,
+    // and ten times as much for the slope's own, steeper, slope.
     assertThat(TEXTBOOK.slope(internal)).isCloseTo(secant, within(1e-8));
+    double bend = (TEXTBOOK.slope(internal + h) - TEXTBOOK.slope(internal - h)) / (2 * h);
+    assertThat(TEXTBOOK.curvature(internal)).isCloseTo(bend, within(1e-7));
   }
 
   @Test
