@@ -17,5 +17,6 @@ module io.github.swatchwright {
   exports io.github.swatchwright.mix;
   exports io.github.swatchwright.optics;
   exports io.github.swatchwright.paint;
+  exports io.github.swatchwright.photo;
   exports io.github.swatchwright.spectrum;
 }

@@ -11,6 +11,12 @@ final class RgbPrimaries {
   /** Primaries of Display P3 (SMPTE EG 432-1, with D65). */
   static final RgbPrimaries DISPLAY_P3 = new RgbPrimaries(0.680, 0.320, 0.265, 0.690, 0.150, 0.060);
 
+  /** Primaries of Adobe RGB (1998), version 2005-05. */
+  static final RgbPrimaries ADOBE_RGB = new RgbPrimaries(0.64, 0.33, 0.21, 0.71, 0.15, 0.06);
+
+  /** Primaries of ITU-R BT.2020. */
+  static final RgbPrimaries BT_2020 = new RgbPrimaries(0.708, 0.292, 0.170, 0.797, 0.131, 0.046);
+
   private final Matrix3 toXyz;
   private final Matrix3 fromXyz;
 

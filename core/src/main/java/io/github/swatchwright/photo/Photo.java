@@ -1,0 +1,19 @@
+package io.github.swatchwright.photo;
+
+import io.github.swatchwright.colour.RgbSpace;
+
+/** An upright picture whose pixels can be asked for region by region. */
+public interface Photo {
+
+  /** Columns. */
+  int width();
+
+  /** Rows. */
+  int height();
+
+  /** The colour space of its pixels. */
+  RgbSpace space();
+
+  /** Hands over a region's pixels row by row, from the top; the region lies inside the picture. */
+  void read(Region region, PixelRows rows);
+}

@@ -1,0 +1,59 @@
+package io.github.swatchwright.photo;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.mix.ColourSpread;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.paint.Swatch;
+import java.util.Arrays;
+
+/**
+ * A colour read from a photo.
+ *
+ * @param spread the colour relative to D65, and how well it is known
+ * @param lightnessKnown false when nothing in the photo tells how bright its light was
+ * @param pixelSpread the ΔE00 about the colour that 80 % of the region's pixels lie within: texture
+ *     and noise, no error of the mean
+ * @param shares which pixels are in the mean
+ */
+public record PhotoColour(
+    ColourSpread spread, boolean lightnessKnown, double pixelSpread, PixelShares shares) {
+
+  /** The most probable colour, relative to D65. */
+  public Lab lab() {
+    return spread.centre();
+  }
+
+  /** The ΔE00 about {@link #lab} that holds the true colour with 80 % probability. */
+  public double intervalDeltaE00() {
+    return spread.radius(Prediction.INTERVAL_PROBABILITY);
+  }
+
+  /**
+   * The colour as a swatch; lightness a little beyond 0 to 100, as noise makes it, is cut off.
+   *
+   * @throws IllegalArgumentException when it is so far off that the reference must be wrong
+   */
+  public Swatch swatch() {
+    Lab lab = lab();
+    if (lab.l() > 105) {
+      throw new IllegalArgumentException(
+          "the corrected lightness is " + lab.l() + ", must be below 100; is the reference right?");
+    }
+    return new Swatch.OfLab(Lab.ofD65(Math.max(0, Math.min(100, lab.l())), lab.a(), lab.b()));
+  }
+
+  static double pixelSpread(Correction correction, RegionSample sample) {
+    Lab centre = correction.apply(sample.mean()).toXyz().toLab();
+    double[] distances =
+        sample.pixels().stream()
+            .mapToDouble(p -> Ciede2000.deltaE(centre, correction.apply(p).toXyz().toLab()))
+            .sorted()
+            .toArray();
+    int last = (int) (Prediction.INTERVAL_PROBABILITY * distances.length);
+    return Arrays.stream(distances)
+        .skip(Math.min(last, distances.length - 1))
+        .findFirst()
+        .orElse(0);
+  }
+}
