@@ -5,9 +5,17 @@
  * mix, and what a painter asks for on top.
  */
 module io.github.swatchwright {
+  requires com.fasterxml.jackson.core;
+  requires commons.math3;
   requires static org.jspecify;
 
+  exports io.github.swatchwright.calibrate;
   exports io.github.swatchwright.colour;
-  exports io.github.swatchwright.spectrum;
   exports io.github.swatchwright.difference;
+  exports io.github.swatchwright.json;
+  exports io.github.swatchwright.match;
+  exports io.github.swatchwright.mix;
+  exports io.github.swatchwright.optics;
+  exports io.github.swatchwright.paint;
+  exports io.github.swatchwright.spectrum;
 }

@@ -20,6 +20,13 @@ import io.github.swatchwright.colour.Xyz;
  * other light the sum of the weights is the white.
  */
 public final class TristimulusWeights {
+  /** Daylight D65 and the CIE 1931 observer: the default of everything here. */
+  public static final TristimulusWeights D65 =
+      new TristimulusWeights(
+          Illuminant.D65,
+          Observer.CIE_1931,
+          WeightTable.fiveNanometre(Illuminant.D65, Observer.CIE_1931));
+
   private final Illuminant illuminant;
   private final Observer observer;
   private final double[] x;
@@ -40,22 +47,13 @@ public final class TristimulusWeights {
     scale(z, whitePoint.zn() / sum.zn());
   }
 
-  /** The weights of a light and an observer; those of D65 with CIE 1931 are worked out once. */
+  /** The weights of a light and an observer; {@link #D65} itself for daylight and CIE 1931. */
   public static TristimulusWeights of(Illuminant illuminant, Observer observer) {
     if (illuminant.equals(Illuminant.D65) && observer == Observer.CIE_1931) {
-      return Default.WEIGHTS;
+      return D65;
     }
     return new TristimulusWeights(
         illuminant, observer, WeightTable.fiveNanometre(illuminant, observer));
-  }
-
-  /** Worked out when first used. */
-  private static final class Default {
-    static final TristimulusWeights WEIGHTS =
-        new TristimulusWeights(
-            Illuminant.D65,
-            Observer.CIE_1931,
-            WeightTable.fiveNanometre(Illuminant.D65, Observer.CIE_1931));
   }
 
   private static WhitePoint nominalWhite(Illuminant light, Observer observer, WhitePoint sum) {
@@ -105,14 +103,29 @@ public final class TristimulusWeights {
     return new Xyz(sumX, sumY, sumZ, whitePoint);
   }
 
+  /** The weight of X in one band, 0 to 35. */
+  public double x(int band) {
+    return x[band];
+  }
+
   /** A copy of the 36 weights of X. */
   public double[] x() {
     return x.clone();
   }
 
+  /** The weight of Y in one band, 0 to 35. */
+  public double y(int band) {
+    return y[band];
+  }
+
   /** A copy of the 36 weights of Y. */
   public double[] y() {
     return y.clone();
+  }
+
+  /** The weight of Z in one band, 0 to 35. */
+  public double z(int band) {
+    return z[band];
   }
 
   /** A copy of the 36 weights of Z. */

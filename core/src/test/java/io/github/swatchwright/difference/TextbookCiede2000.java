@@ -13,6 +13,8 @@ final class TextbookCiede2000 {
    */
   private static final double NEAR = 1e-9;
 
+  private static final double C25_7 = 6103515625.0;
+
   private TextbookCiede2000() {}
 
   static double deltaE(double l1, double a1, double b1, double l2, double a2, double b2) {
@@ -20,7 +22,7 @@ final class TextbookCiede2000 {
     double c2 = Math.sqrt(a2 * a2 + b2 * b2);
     double cMean = (c1 + c2) / 2; // (3)
     double cMean7 = Math.pow(cMean, 7);
-    double g = 0.5 * (1 - Math.sqrt(cMean7 / (cMean7 + Math.pow(25, 7)))); // (4)
+    double g = 0.5 * (1 - Math.sqrt(cMean7 / (cMean7 + C25_7))); // (4)
     double a1p = (1 + g) * a1; // (5)
     double a2p = (1 + g) * a2;
     double c1p = Math.sqrt(a1p * a1p + b1 * b1); // (6)
@@ -45,7 +47,7 @@ final class TextbookCiede2000 {
     double x = (hMean - 275) / 25;
     double deltaTheta = 30 * Math.exp(-x * x); // (16)
     double cpMean7 = Math.pow(cpMean, 7);
-    double rC = 2 * Math.sqrt(cpMean7 / (cpMean7 + Math.pow(25, 7))); // (17)
+    double rC = 2 * Math.sqrt(cpMean7 / (cpMean7 + C25_7)); // (17)
     double lFromMiddle = (lMean - 50) * (lMean - 50);
     double sL = 1 + 0.015 * lFromMiddle / Math.sqrt(20 + lFromMiddle); // (18)
     double sC = 1 + 0.045 * cpMean; // (19)

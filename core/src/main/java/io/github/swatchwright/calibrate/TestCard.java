@@ -1,0 +1,58 @@
+package io.github.swatchwright.calibrate;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.paint.Swatch;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A painted patch: what went into the paint, how it was laid on, and the colour that was measured.
+ *
+ * @param parts at least one; none twice
+ * @param by what the parts measure
+ * @param measured the dry patch
+ * @param over the bare base, when the patch lets it show; empty for a patch at full hiding
+ * @param coats the number of coats, above 0 to 100, when known
+ */
+public record TestCard(
+    List<Part> parts, PartsBy by, Swatch measured, Optional<Swatch> over, OptionalDouble coats) {
+
+  /** The most paints in a card. */
+  public static final int MOST_PARTS = 100;
+
+  /**
+   * So much of a paint.
+   *
+   * @param paint its name
+   * @param amount above 0 to a million, in any unit that the card's parts share
+   */
+  public record Part(String paint, double amount) {
+    /** Refuses a blank name and an amount out of range. */
+    public Part {
+      if (paint.isBlank()) {
+        throw new IllegalArgumentException("paint is blank, must be the name of a paint");
+      }
+      Require.positive("parts of '" + paint + "'", amount);
+      Require.within("parts of '" + paint + "'", amount, 0, 1e6);
+    }
+  }
+
+  /** Copies the list; refuses an empty one, a paint named twice and coats out of range. */
+  public TestCard {
+    parts = List.copyOf(parts);
+    Require.within("number of parts", parts.size(), 1, MOST_PARTS);
+    Set<String> names = new HashSet<>();
+    for (Part part : parts) {
+      if (!names.add(part.paint())) {
+        throw new IllegalArgumentException("the card names '" + part.paint() + "' twice");
+      }
+    }
+    if (coats.isPresent()) {
+      Require.positive("coats", coats.getAsDouble());
+      Require.within("coats", coats.getAsDouble(), 0, 100);
+    }
+  }
+}

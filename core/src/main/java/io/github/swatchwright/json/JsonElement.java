@@ -1,0 +1,146 @@
+package io.github.swatchwright.json;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/**
+ * A JSON value that knows where it stands, and refuses to be taken for anything else than it is.
+ *
+ * @param place where it stands
+ * @param content what it is
+ */
+record JsonElement(JsonPlace place, JsonContent content) {
+
+  /** The exception for what is wrong with this value. */
+  JsonInputException refuse(String complaint) {
+    return place.refuse(complaint);
+  }
+
+  private JsonInputException isNot(String wanted) {
+    return refuse("is " + content.inWords() + ", must be " + wanted);
+  }
+
+  /** Its fields, when it is an object that has no others than the known ones. */
+  JsonFields fields(String... known) {
+    if (content instanceof JsonContent.Members members) {
+      return JsonFields.of(this, members.fields(), List.of(known));
+    }
+    throw isNot("an object");
+  }
+
+  /** Its fields, when it is an object with names of any kind. */
+  JsonContent.Members members() {
+    if (content instanceof JsonContent.Members members) {
+      return members;
+    }
+    throw isNot("an object");
+  }
+
+  /** Its items, when it is a list of that many. */
+  List<JsonElement> items(int fewest, int most) {
+    if (!(content instanceof JsonContent.Items list)) {
+      throw isNot("a list");
+    }
+    int size = list.items().size();
+    if (size < fewest || size > most) {
+      String allowed = fewest == most ? "exactly " + most : fewest + " to " + most;
+      throw refuse("holds " + size + " items, must hold " + allowed);
+    }
+    return list.items();
+  }
+
+  /** Its characters, when it is a string. */
+  String text() {
+    if (content instanceof JsonContent.Text text) {
+      return text.text();
+    }
+    throw isNot("a string");
+  }
+
+  /** Its value, when it is a finite number. */
+  double number() {
+    if (!(content instanceof JsonContent.Numeral numeral)) {
+      throw isNot("a number");
+    }
+    double value = valueOf(numeral);
+    if (!Double.isFinite(value)) {
+      throw isNot("a finite number within ±" + Double.MAX_VALUE);
+    }
+    return value;
+  }
+
+  private static double valueOf(JsonContent.Numeral numeral) {
+    return switch (numeral.digits()) {
+      case "NaN", "Infinity", "+Infinity", "-Infinity", "INF", "+INF", "-INF" -> Double.NaN;
+      default -> Double.parseDouble(numeral.digits());
+    };
+  }
+
+  /** Its value, when it is a number within the closed range. */
+  double number(double lowest, double highest) {
+    double value = number();
+    if (value < lowest || value > highest) {
+      throw isNot("within [" + lowest + ", " + highest + "]");
+    }
+    return value;
+  }
+
+  /** Its value, when it is a whole number within the closed range. */
+  int wholeNumber(int lowest, int highest) {
+    double value = number();
+    if (value != Math.rint(value) || value < lowest || value > highest) {
+      throw isNot("a whole number within [" + lowest + ", " + highest + "]");
+    }
+    return (int) value;
+  }
+
+  /** The choice whose word it is. */
+  <T> T oneOf(List<T> choices, Function<T, String> word) {
+    String text = text();
+    return choices.stream()
+        .filter(choice -> word.apply(choice).equals(text))
+        .findFirst()
+        .orElseThrow(
+            () -> isNot("one of " + choices.stream().map(word).collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * What is made of this value. When that refuses an argument which is named as a field of this
+   * object, the message names the field's place.
+   */
+  <T> T make(Supplier<T> maker) {
+    try {
+      return maker.get();
+    } catch (JsonInputException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw placed(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private JsonInputException placed(String message) {
+    int space = Math.max(0, message.indexOf(' '));
+    return named(message.substring(0, space))
+        .map(element -> element.refuse(message.substring(space + 1)))
+        .orElseGet(() -> refuse(message));
+  }
+
+  /** The field {@code name}, or the item {@code name[index]} of a field, when there is one. */
+  private Optional<JsonElement> named(String argument) {
+    if (!(content instanceof JsonContent.Members members)) {
+      return Optional.empty();
+    }
+    int bracket = argument.indexOf('[');
+    if (bracket < 0) {
+      return Optional.ofNullable(members.fields().get(argument));
+    }
+    JsonElement list = members.fields().get(argument.substring(0, bracket));
+    return list != null && list.content instanceof JsonContent.Items items
+        ? Optional.of(
+            items.items().get(Integer.parseInt(argument, bracket + 1, argument.length() - 1, 10)))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,71 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Writes one JSON object as indented text that ends with a line feed, the same on every platform.
+ */
+final class JsonOutput {
+  private JsonOutput() {}
+
+  /** Writes the fields of an object. */
+  @FunctionalInterface
+  interface Fields {
+    /** Writes them, without the braces. */
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  /** The text of an object with those fields. */
+  static String object(Fields fields) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+      json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
+      json.writeStartObject();
+      fields.write(json);
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.append('\n').toString();
+  }
+
+  /** The same, refused when it is too long to be read again. */
+  static String document(Fields fields) {
+    String text = object(fields);
+    int bytes = text.getBytes(StandardCharsets.UTF_8).length;
+    if (bytes > JsonDocument.MOST_BYTES) {
+      throw new IllegalArgumentException(
+          "the document has " + bytes + " bytes, must have at most " + JsonDocument.MOST_BYTES);
+    }
+    return text;
+  }
+
+  /** Writes a string that can be read again: not too long, and of whole characters. */
+  static void text(JsonGenerator json, String field, String text) throws IOException {
+    json.writeStringField(field, readable(field, text, JsonDocument.LONGEST_STRING));
+  }
+
+  /** A field name that can be read again. */
+  static String fieldName(String name) {
+    return readable("field name", name, JsonDocument.LONGEST_NAME);
+  }
+
+  private static String readable(String what, String text, int longest) {
+    if (text.length() > longest) {
+      throw new IllegalArgumentException(
+          what + " has " + text.length() + " characters, must have at most " + longest);
+    }
+    if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+      throw new IllegalArgumentException(what + " holds half a character, must be Unicode text");
+    }
+    return text;
+  }
+}

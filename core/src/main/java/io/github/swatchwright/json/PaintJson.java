@@ -1,0 +1,86 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.paint.Effect;
+import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Make;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import java.io.IOException;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A paint of a shelf; all but {@code name} and {@code medium} may be left out. */
+final class PaintJson {
+  private PaintJson() {}
+
+  static Paint read(JsonElement element) {
+    JsonFields fields =
+        element.fields(
+            "name",
+            "medium",
+            "finish",
+            "masstone",
+            "make",
+            "hiding",
+            "dropMillilitres",
+            "swatchError",
+            "effect",
+            "notes");
+    return element.make(
+        () ->
+            new Paint(
+                fields.required("name").text(),
+                fields.required("medium").oneOf(List.of(Medium.values()), Medium::word),
+                fields
+                    .optional("finish")
+                    .map(field -> field.oneOf(List.of(Finish.values()), Finish::word))
+                    .orElse(Finish.MATT),
+                fields.optional("make").map(PaintJson::make).orElse(Make.UNSTATED),
+                fields.optional("masstone").map(SwatchJson::read),
+                fields.optional("hiding").map(HidingJson::read),
+                fields
+                    .optional("dropMillilitres")
+                    .map(JsonElement::number)
+                    .orElse(Paint.USUAL_DROP_MILLILITRES),
+                fields
+                    .optional("swatchError")
+                    .map(field -> OptionalDouble.of(field.number()))
+                    .orElse(OptionalDouble.empty()),
+                fields
+                    .optional("effect")
+                    .map(field -> field.oneOf(List.of(Effect.values()), Effect::word)),
+                fields.optional("notes").map(JsonElement::text).orElse("")));
+  }
+
+  private static Make make(JsonElement field) {
+    return field.oneOf(List.of(Make.SINGLE_PIGMENT, Make.READY_MIXED), Make::word);
+  }
+
+  static void write(JsonGenerator json, Paint paint) throws IOException {
+    json.writeStartObject();
+    JsonOutput.text(json, "name", paint.name());
+    json.writeStringField("medium", paint.medium().word());
+    json.writeStringField("finish", paint.finish().word());
+    if (paint.masstone().isPresent()) {
+      SwatchJson.write(json, "masstone", paint.masstone().get());
+    }
+    if (paint.make() != Make.UNSTATED) {
+      json.writeStringField("make", paint.make().word());
+    }
+    if (paint.hiding().isPresent()) {
+      HidingJson.write(json, paint.hiding().get());
+    }
+    json.writeNumberField("dropMillilitres", paint.dropMillilitres());
+    if (paint.swatchError().isPresent()) {
+      json.writeNumberField("swatchError", paint.swatchError().getAsDouble());
+    }
+    if (paint.effect().isPresent()) {
+      json.writeStringField("effect", paint.effect().get().word());
+    }
+    if (!paint.notes().isEmpty()) {
+      JsonOutput.text(json, "notes", paint.notes());
+    }
+    json.writeEndObject();
+  }
+}

@@ -1,0 +1,74 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.colour.Lab;
+import java.util.List;
+
+/**
+ * Tries every recipe: every set of paints, every reduced ratio of whole drops. Its cost grows with
+ * the number of paints to the power of {@link SearchSpace#mostPaints}.
+ */
+public final class ExhaustiveSearch implements RecipeSearch {
+
+  /** A search; it holds no state. */
+  public ExhaustiveSearch() {}
+
+  @Override
+  public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
+    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
+    int most = Math.min(space.mostPaints(), space.paints().size());
+    for (int size = 1; size <= most; size++) {
+      new SetsOfSize(space, target, shortlist, size).tryAll(0, 0);
+    }
+    return shortlist.sorted();
+  }
+
+  /** Walks all sets of so many paints, and all ratios of each. */
+  private static final class SetsOfSize {
+    private final SearchSpace space;
+    private final Shortlist shortlist;
+    private final MixColour mixColour;
+    private final int[] paints;
+    private final int[] drops;
+
+    private SetsOfSize(SearchSpace space, Lab target, Shortlist shortlist, int size) {
+      this.space = space;
+      this.shortlist = shortlist;
+      this.mixColour = new MixColour(space, target, size);
+      this.paints = new int[size];
+      this.drops = new int[size];
+    }
+
+    private void tryAll(int chosen, int first) {
+      if (chosen == paints.length) {
+        shortlist.startSet();
+        tryRatios(0, space.mostDrops(), 0);
+        return;
+      }
+      for (int paint = first; paint <= space.paints().size() - (paints.length - chosen); paint++) {
+        paints[chosen] = paint;
+        tryAll(chosen + 1, paint + 1);
+      }
+    }
+
+    private void tryRatios(int place, int dropsLeft, int divisor) {
+      int later = paints.length - place - 1;
+      for (int count = 1; count <= dropsLeft - later; count++) {
+        drops[place] = count;
+        mixColour.add(place, paints[place], count);
+        int common = greatestCommonDivisor(count, divisor);
+        if (later > 0) {
+          tryRatios(place + 1, dropsLeft - count, common);
+        } else if (common == 1) {
+          double deltaE00 = mixColour.deltaE00();
+          if (deltaE00 <= shortlist.threshold()) {
+            shortlist.offer(new Candidate(paints, drops, deltaE00));
+          }
+        }
+      }
+    }
+
+    private static int greatestCommonDivisor(int a, int b) {
+      return b == 0 ? a : greatestCommonDivisor(b, a % b);
+    }
+  }
+}

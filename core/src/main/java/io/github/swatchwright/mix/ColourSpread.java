@@ -1,0 +1,91 @@
+package io.github.swatchwright.mix;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import java.util.Arrays;
+
+/**
+ * A colour that isn't known exactly: a Gaussian cloud in CIELAB, and what it means in ΔE00.
+ *
+ * <p>Questions are answered on a fixed cloud of {@value #POINTS} quasi-random points, so the same
+ * question always has the same answer.
+ */
+public final class ColourSpread {
+  private static final int POINTS = 256;
+  private static final double[][] CLOUD = NormalCloud.of(POINTS);
+
+  private final Lab centre;
+  private final double[][] root;
+
+  private ColourSpread(Lab centre, double[][] root) {
+    this.centre = centre;
+    this.root = root;
+  }
+
+  /**
+   * A cloud about a colour.
+   *
+   * @param centre the most probable colour
+   * @param covariance of L*, a* and b*: 3 × 3, symmetric and not negative
+   */
+  public static ColourSpread of(Lab centre, double[][] covariance) {
+    Require.within("rows of covariance", covariance.length, 3, 3);
+    double[][] root = new double[3][3];
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j <= i; j++) {
+        double rest = Require.finite("covariance[" + i + "][" + j + "]", covariance[i][j]);
+        for (int m = 0; m < j; m++) {
+          rest -= root[i][m] * root[j][m];
+        }
+        if (i == j) {
+          root[i][i] = Math.sqrt(Math.max(0, rest));
+        } else {
+          root[i][j] = root[j][j] > 0 ? rest / root[j][j] : 0;
+        }
+      }
+    }
+    return new ColourSpread(centre, root);
+  }
+
+  /** The most probable colour. */
+  public Lab centre() {
+    return centre;
+  }
+
+  /** Standard deviations of L*, a* and b*. */
+  public double[] standardDeviations() {
+    return Arrays.stream(root)
+        .mapToDouble(row -> Math.hypot(Math.hypot(row[0], row[1]), row[2]))
+        .toArray();
+  }
+
+  /**
+   * The ΔE00 about the centre within which the colour lies with that probability.
+   *
+   * @param probability above 0 to below 1
+   */
+  public double radius(double probability) {
+    Require.within("probability", probability, 0, 1);
+    double[] distances = distances(centre);
+    Arrays.sort(distances);
+    return distances[Math.min(POINTS - 1, (int) (probability * POINTS))];
+  }
+
+  /** The mean ΔE00 to a target over the cloud: what a painter may expect to get. */
+  public double expectedDeltaE00(Lab target) {
+    return Arrays.stream(distances(target)).sum() / POINTS;
+  }
+
+  private double[] distances(Lab from) {
+    double[] distances = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      double[] p = CLOUD[i];
+      double l = centre.l() + root[0][0] * p[0];
+      double a = centre.a() + root[1][0] * p[0] + root[1][1] * p[1];
+      double b = centre.b() + root[2][0] * p[0] + root[2][1] * p[1] + root[2][2] * p[2];
+      distances[i] = Ciede2000.deltaE(from, new Lab(l, a, b, centre.white()));
+    }
+    return distances;
+  }
+}

@@ -1,0 +1,123 @@
+package io.github.swatchwright.mix;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Paints stirred together in stated parts. A part is a drop of the paint's own dropper, and need
+ * not be whole.
+ *
+ * @param parts at least one; all of one medium, none twice
+ */
+public record Mix(List<Part> parts) {
+
+  /**
+   * So many drops of a paint.
+   *
+   * @param paint the paint
+   * @param drops above 0 to a million
+   */
+  public record Part(Paint paint, double drops) {
+    /** Refuses drops that are not above 0, and more than a million. */
+    public Part {
+      Require.positive("parts of '" + paint.name() + "'", drops);
+      Require.within("parts of '" + paint.name() + "'", drops, 0, 1e6);
+    }
+
+    /** Volume in millilitres. */
+    public double millilitres() {
+      return drops * paint.dropMillilitres();
+    }
+  }
+
+  /** Copies the list; refuses an empty one, a paint named twice and a second medium. */
+  public Mix {
+    parts = List.copyOf(parts);
+    if (parts.isEmpty()) {
+      throw new IllegalArgumentException("the mix is empty, must hold at least one paint");
+    }
+    Paint first = parts.get(0).paint();
+    Set<String> names = new HashSet<>();
+    for (Part part : parts) {
+      if (!names.add(part.paint().name())) {
+        throw new IllegalArgumentException("the mix names '" + part.paint().name() + "' twice");
+      }
+      if (part.paint().medium() != first.medium()) {
+        throw new IllegalArgumentException(
+            "a pot holds one medium, but '"
+                + first.name()
+                + "' is "
+                + first.medium().word()
+                + " and '"
+                + part.paint().name()
+                + "' is "
+                + part.paint().medium().word());
+      }
+    }
+  }
+
+  /** A mix of one paint alone. */
+  public static Mix of(Paint paint) {
+    return new Mix(List.of(new Part(paint, 1)));
+  }
+
+  /**
+   * Reads {@code "Name:3, Other name:1.5"}; a name alone stands for one part.
+   *
+   * @throws IllegalArgumentException when a paint isn't on the shelf, or a number is none
+   */
+  public static Mix parse(String text, Shelf shelf) {
+    List<Part> parts = new ArrayList<>();
+    for (String entry : entries(text)) {
+      int colon = entry.lastIndexOf(':');
+      String name = colon < 0 ? entry : entry.substring(0, colon);
+      double drops = colon < 0 ? 1 : number(entry.substring(colon + 1).trim(), text);
+      parts.add(new Part(shelf.paint(name.trim()), drops));
+    }
+    return new Mix(parts);
+  }
+
+  /** Parts between commas; a comma inside a name is told by the number that is still to come. */
+  private static List<String> entries(String text) {
+    List<String> entries = new ArrayList<>();
+    StringBuilder pending = new StringBuilder();
+    for (String piece : text.split(",", -1)) {
+      pending.append(pending.length() == 0 ? "" : ",").append(piece);
+      if (piece.lastIndexOf(':') >= 0) {
+        entries.add(pending.toString());
+        pending.setLength(0);
+      }
+    }
+    if (pending.length() > 0) {
+      entries.add(pending.toString());
+    }
+    return entries;
+  }
+
+  private static double number(String digits, String text) {
+    try {
+      return Double.parseDouble(digits);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException(
+          "'" + digits + "' in the mix '" + text + "' is not a number of parts", e);
+    }
+  }
+
+  /** The mix as {@link #parse} reads it. */
+  public String toText() {
+    return parts.stream()
+        .map(part -> part.paint().name() + ":" + plain(part.drops()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String plain(double drops) {
+    return BigDecimal.valueOf(drops).stripTrailingZeros().toPlainString();
+  }
+}

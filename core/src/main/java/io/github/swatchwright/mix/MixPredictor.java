@@ -1,0 +1,145 @@
+package io.github.swatchwright.mix;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.PaintOptics;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.List;
+
+/**
+ * Predicts mixes of a shelf's paints under one light, with the spread to expect.
+ *
+ * <p>The spread is carried to first order from three sources: each paint's own covariance, the
+ * scatter of drops (each drop's volume independently), and nothing else. It is as honest as they
+ * are.
+ */
+public final class MixPredictor {
+  /** Relative scatter of a drop's volume, as sd, unless another is known. */
+  public static final double USUAL_DROP_SCATTER = 0.08;
+
+  private final ShelfOptics optics;
+  private final Viewing viewing;
+  private final double dropScatter;
+
+  private MixPredictor(ShelfOptics optics, Viewing viewing, double dropScatter) {
+    this.optics = optics;
+    this.viewing = viewing;
+    this.dropScatter = dropScatter;
+  }
+
+  /** A predictor with the usual scatter of drops. */
+  public static MixPredictor of(ShelfOptics optics, TristimulusWeights light) {
+    return new MixPredictor(optics, new Viewing(light, optics.surface()), USUAL_DROP_SCATTER);
+  }
+
+  /** This predictor with another relative scatter of a drop's volume: sd, 0 to 1. */
+  public MixPredictor withDropScatter(double sd) {
+    return new MixPredictor(optics, viewing, Require.within("dropScatter", sd, 0, 1));
+  }
+
+  /** The light and surface that it predicts for. */
+  public Viewing viewing() {
+    return viewing;
+  }
+
+  /** K(λ) and S(λ) of a mix. */
+  public OpticalConstants constants(Mix mix) {
+    List<Mix.Part> parts = mix.parts();
+    return OpticalConstants.mix(
+        parts.stream().map(part -> of(part).constants()).toArray(OpticalConstants[]::new),
+        parts.stream().mapToDouble(Mix.Part::millilitres).toArray());
+  }
+
+  private PaintOptics of(Mix.Part part) {
+    return optics.of(part.paint().name());
+  }
+
+  /**
+   * What the mix will look like at full hiding.
+   *
+   * @throws IllegalArgumentException when a paint isn't on the shelf or can't be computed with
+   */
+  public Prediction predict(Mix mix) {
+    OpticalConstants constants = constants(mix);
+    double[] internal = constants.opaque();
+    double[][] labByQ = labByQ(internal);
+    double[][] covariance = new double[3][3];
+    double volume = mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
+    for (Mix.Part part : mix.parts()) {
+      addPaintError(covariance, labByQ, constants, of(part), part.millilitres() / volume);
+      double sdOfShare =
+          dropScatter * part.paint().dropMillilitres() * Math.sqrt(part.drops()) / volume;
+      addDropError(covariance, labByQ, constants, of(part).constants(), sdOfShare);
+    }
+    ColourSpread spread = ColourSpread.of(viewing.lab(internal), covariance);
+    return new Prediction(viewing.seen(internal), spread);
+  }
+
+  /** ∂Lab/∂q = ∂Lab/∂R · dR/dq, with dR/dq = −2R²/(1 − R²). */
+  private double[][] labByQ(double[] internal) {
+    double[][] slope = viewing.labSlope(internal);
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double r = internal[band];
+      double byQ = -2 * r * r / ((1 - r) * (1 + r));
+      for (double[] row : slope) {
+        row[band] *= byQ;
+      }
+    }
+    return slope;
+  }
+
+  /**
+   * Adds J·C·Jᵀ of one paint: with q = K/S of the mix, ∂q/∂z = −c·K(1 + R)/S and ∂q/∂u = c(K −
+   * q·Sₚ)/S, where K, Sₚ and R are the paint's own and S the mix's.
+   */
+  private static void addPaintError(
+      double[][] covariance,
+      double[][] labByQ,
+      OpticalConstants mixed,
+      PaintOptics paint,
+      double share) {
+    OpticalConstants own = paint.constants();
+    double[] masstone = paint.masstone();
+    double[][] jacobian = new double[3][2 * Bands.COUNT];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double q = mixed.k(band) / mixed.s(band);
+      double byZ = -share * own.k(band) * (1 + masstone[band]) / mixed.s(band);
+      double byU = share * (own.k(band) - q * own.s(band)) / mixed.s(band);
+      for (int row = 0; row < 3; row++) {
+        jacobian[row][band] = labByQ[row][band] * byZ;
+        jacobian[row][Bands.COUNT + band] = labByQ[row][band] * byU;
+      }
+    }
+    double[][] added = paint.covarianceOf(jacobian);
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        covariance[i][j] += added[i][j];
+      }
+    }
+  }
+
+  /** Adds what an error in one paint's share does: ∂q/∂c = (K − q·Sₚ)/S. */
+  private static void addDropError(
+      double[][] covariance,
+      double[][] labByQ,
+      OpticalConstants mixed,
+      OpticalConstants own,
+      double sdOfShare) {
+    double[] shift = new double[3];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double q = mixed.k(band) / mixed.s(band);
+      double byShare = (own.k(band) - q * own.s(band)) / mixed.s(band);
+      for (int row = 0; row < 3; row++) {
+        shift[row] += labByQ[row][band] * byShare * sdOfShare;
+      }
+    }
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        covariance[i][j] += shift[i] * shift[j];
+      }
+    }
+  }
+}

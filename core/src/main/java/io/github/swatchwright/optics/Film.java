@@ -1,0 +1,83 @@
+package io.github.swatchwright.optics;
+
+import io.github.swatchwright.argument.Require;
+
+/**
+ * A film of finite thickness in one band, by Kubelka's hyperbolic solution (Kubelka 1948).
+ *
+ * <p>With a = 1 + K/S, b = √(a² − 1) and y = bSX = X·√(K² + 2KS), the textbook forms
+ *
+ * <pre>
+ * R0 = sinh y / (a sinh y + b cosh y)      T = b / (a sinh y + b cosh y)
+ * </pre>
+ *
+ * are divided by b·cosh y and written with τ = tanh(y)/y, which is 1 at y = 0:
+ *
+ * <pre>
+ * R0 = SXτ / ((K + S)Xτ + 1)      T = sech y / ((K + S)Xτ + 1)
+ * </pre>
+ *
+ * so that a clear film (S = 0), a film without absorption (K = 0) and no film at all are ordinary
+ * values and not limits.
+ *
+ * @param k absorption K per unit of thickness, at least 0
+ * @param s scattering S per unit of thickness, at least 0; a typical white has 1
+ * @param x thickness, at least 0; a coat is {@value #COAT}
+ */
+public record Film(double k, double s, double x) {
+
+  /** The thickness of one coat of the usual wet thickness. */
+  public static final double COAT = 3;
+
+  /** Refuses negative numbers and those that are not finite. */
+  public Film {
+    Require.nonNegative("k", k);
+    Require.nonNegative("s", s);
+    Require.nonNegative("x", x);
+  }
+
+  private double extinction() {
+    return x * Math.sqrt(k * (k + 2 * s));
+  }
+
+  /** (K + S)Xτ + 1 for y = the extinction. */
+  private static double denominator(double k, double s, double x, double tau) {
+    return (k + s) * x * tau + 1;
+  }
+
+  private static double tau(double y) {
+    return y == 0 ? 1 : Math.tanh(y) / y;
+  }
+
+  /** R0: internal reflectance over a base that reflects nothing, 0 to below 1. */
+  public double reflectanceOverBlack() {
+    double tau = tau(extinction());
+    return s * x * tau / denominator(k, s, x, tau);
+  }
+
+  /** T: the share of diffuse light that one passage lets through, 0 to 1. */
+  public double transmittance() {
+    double y = extinction();
+    return 1 / (Math.cosh(y) * denominator(k, s, x, tau(y)));
+  }
+
+  /**
+   * R over a base: R0 + T²·Rg / (1 − R0·Rg).
+   *
+   * @param rg internal reflectance of the base, 0 to 1
+   */
+  public double reflectanceOver(double rg) {
+    Require.within("rg", rg, 0, 1);
+    return over(k, s, x, rg);
+  }
+
+  /** The same without an object, for whole spectra; rounding never takes it above 1. */
+  static double over(double k, double s, double x, double rg) {
+    double y = x * Math.sqrt(k * (k + 2 * s));
+    double tau = tau(y);
+    double denominator = denominator(k, s, x, tau);
+    double r0 = s * x * tau / denominator;
+    double t = 1 / (Math.cosh(y) * denominator);
+    return Math.min(1, r0 + t * t * rg / (1 - r0 * rg));
+  }
+}

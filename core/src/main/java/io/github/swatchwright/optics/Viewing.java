@@ -1,0 +1,72 @@
+package io.github.swatchwright.optics;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.Reflectance;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+
+/**
+ * How a paint is looked at: the light and observer, and the surface between paint and air.
+ *
+ * @param weights the light and observer
+ * @param surface the surface
+ */
+public record Viewing(TristimulusWeights weights, Saunderson surface) {
+
+  /** What is seen of an internal reflectance, all bands. */
+  public Reflectance seen(double[] internal) {
+    return Reflectance.of(seenBands(internal));
+  }
+
+  /** Its tristimulus values. */
+  public Xyz xyz(double[] internal) {
+    return weights.xyz(seenBands(internal));
+  }
+
+  /** Its colour, relative to the light's white. */
+  public Lab lab(double[] internal) {
+    return xyz(internal).toLab();
+  }
+
+  private double[] seenBands(double[] internal) {
+    Require.within("number of bands", internal.length, Bands.COUNT, Bands.COUNT);
+    double[] seen = new double[Bands.COUNT];
+    for (int i = 0; i < seen.length; i++) {
+      seen[i] = surface.seen(internal[i]);
+    }
+    return seen;
+  }
+
+  /**
+   * Derivatives of L*, a* and b* with respect to the internal reflectance of each band.
+   *
+   * @return 3 rows of {@value Bands#COUNT}
+   */
+  public double[][] labSlope(double[] internal) {
+    Xyz xyz = xyz(internal);
+    WhitePoint white = xyz.white();
+    double fx = curveSlope(xyz.x() / white.xn()) / white.xn();
+    double fy = curveSlope(xyz.y() / white.yn()) / white.yn();
+    double fz = curveSlope(xyz.z() / white.zn()) / white.zn();
+    double[][] slope = new double[3][Bands.COUNT];
+    for (int i = 0; i < Bands.COUNT; i++) {
+      double surfaceSlope = surface.slope(internal[i]);
+      double dx = fx * weights.x(i) * surfaceSlope;
+      double dy = fy * weights.y(i) * surfaceSlope;
+      double dz = fz * weights.z(i) * surfaceSlope;
+      slope[0][i] = 116 * dy;
+      slope[1][i] = 500 * (dx - dy);
+      slope[2][i] = 200 * (dy - dz);
+    }
+    return slope;
+  }
+
+  /** Derivative of CIELAB's curve: 1/(3·t^(2/3)), or κ/116 on its straight start (CIE 15:2018). */
+  private static double curveSlope(double t) {
+    double root = Math.cbrt(t);
+    return t > 216.0 / 24389 ? 1 / (3 * root * root) : 24389.0 / 27 / 116;
+  }
+}

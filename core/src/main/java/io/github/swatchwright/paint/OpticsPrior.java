@@ -1,0 +1,96 @@
+package io.github.swatchwright.paint;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.spectrum.Bands;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * What is believed of a paint before any evidence: smooth spectra.
+ *
+ * <p>z ~ N(0, 0.2·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
+ * shapeSd²·exp(−|Δλ|/60 nm)), with a level (μ, sd) by make and lightness. The numbers were found on
+ * measured artists' paints, but for the shape of paints on a white base: white scatters much the
+ * same at all wavelengths, so what it carries does too.
+ */
+final class OpticsPrior {
+  private static final double Z_SCALE = 0.2;
+  private static final double Z_PULL = 0.005;
+  private static final double U_SHAPE_NM = 60;
+
+  private static final double WHITE_LIGHTNESS = 90;
+  private static final double WHITE_CHROMA = 8;
+
+  private static final double[][] Z_COVARIANCE = zCovariance();
+
+  private OpticsPrior() {}
+
+  /**
+   * A belief about scattering: ln S is a level, the same in all bands, plus a smooth shape.
+   *
+   * @param mean mean of the level
+   * @param sd standard deviation of the level
+   * @param shapeSd standard deviation of the shape in each band
+   */
+  record Scattering(double mean, double sd, double shapeSd) {
+    private static final Scattering WHITE_BASE = new Scattering(0, 0.2, 0.2);
+
+    /** What to expect from the make and the masstone's colour (D65). */
+    static Scattering of(Make make, Lab masstone) {
+      return switch (make) {
+        case READY_MIXED -> WHITE_BASE;
+        case UNSTATED -> new Scattering(0, 0.6, 0.45);
+        case SINGLE_PIGMENT ->
+            isWhite(masstone) ? WHITE_BASE : new Scattering(-4.4 + 0.031 * masstone.l(), 0.9, 0.65);
+      };
+    }
+
+    /** The same shape about another level. */
+    Scattering withLevel(double newMean, double newSd) {
+      return new Scattering(newMean, newSd, shapeSd);
+    }
+
+    private static boolean isWhite(Lab masstone) {
+      return masstone.l() >= WHITE_LIGHTNESS && masstone.chroma() <= WHITE_CHROMA;
+    }
+  }
+
+  /** The belief about all 72 unknowns of a paint. */
+  static GaussianBelief with(Scattering scattering) {
+    double[] mean = new double[OpticsState.SIZE];
+    double[][] covariance = new double[OpticsState.SIZE][OpticsState.SIZE];
+    for (int i = 0; i < Bands.COUNT; i++) {
+      mean[Bands.COUNT + i] = scattering.mean();
+      for (int j = 0; j < Bands.COUNT; j++) {
+        covariance[i][j] = Z_COVARIANCE[i][j];
+        covariance[Bands.COUNT + i][Bands.COUNT + j] =
+            scattering.sd() * scattering.sd() + shapeCovariance(scattering.shapeSd(), i, j);
+      }
+    }
+    return GaussianBelief.of(mean, covariance);
+  }
+
+  private static double shapeCovariance(double sd, int i, int j) {
+    double distanceNm = Math.abs(Bands.wavelengthNm(i) - Bands.wavelengthNm(j));
+    return sd * sd * Math.exp(-distanceNm / U_SHAPE_NM);
+  }
+
+  private static double[][] zCovariance() {
+    RealMatrix precision = new Array2DRowRealMatrix(Bands.COUNT, Bands.COUNT);
+    for (int i = 0; i < Bands.COUNT; i++) {
+      precision.addToEntry(i, i, Z_PULL);
+      if (i > 0) {
+        precision.addToEntry(i, i, 1);
+        precision.addToEntry(i - 1, i - 1, 1);
+        precision.addToEntry(i, i - 1, -1);
+        precision.addToEntry(i - 1, i, -1);
+      }
+    }
+    return new LUDecomposition(precision)
+        .getSolver()
+        .getInverse()
+        .scalarMultiply(Z_SCALE)
+        .getData();
+  }
+}

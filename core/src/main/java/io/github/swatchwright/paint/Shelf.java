@@ -1,0 +1,61 @@
+package io.github.swatchwright.paint;
+
+import io.github.swatchwright.optics.Saunderson;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The paints someone owns.
+ *
+ * @param name what the painter calls it
+ * @param paints 1 to {@value #MOST_PAINTS} paints, no two with the same name
+ * @param surface the surface correction for all of them, when stated; else {@link ShelfOptics}
+ *     chooses one
+ */
+public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surface) {
+
+  /** The most paints on one shelf. */
+  public static final int MOST_PAINTS = 5000;
+
+  /** Copies the list; refuses an empty or overlong shelf and duplicate names. */
+  public Shelf {
+    paints = List.copyOf(paints);
+    if (paints.isEmpty() || paints.size() > MOST_PAINTS) {
+      throw new IllegalArgumentException(
+          "the shelf holds " + paints.size() + " paints, must hold 1 to " + MOST_PAINTS);
+    }
+    Set<String> names = new HashSet<>();
+    for (Paint paint : paints) {
+      if (!names.add(paint.name())) {
+        throw new IllegalArgumentException("two paints are named '" + paint.name() + "'");
+      }
+    }
+  }
+
+  /** A shelf whose surface is chosen from its paints. */
+  public static Shelf of(String name, List<Paint> paints) {
+    return new Shelf(name, paints, Optional.empty());
+  }
+
+  /**
+   * The paint of that name.
+   *
+   * @throws IllegalArgumentException when there is none, with the nearest name there is
+   */
+  public Paint paint(String wanted) {
+    return paints.stream()
+        .filter(paint -> paint.name().equals(wanted))
+        .findFirst()
+        .or(() -> paints.stream().filter(p -> p.name().equalsIgnoreCase(wanted)).findFirst())
+        .orElseThrow(() -> new IllegalArgumentException(unknown(wanted)));
+  }
+
+  private String unknown(String wanted) {
+    String known = "no paint '" + wanted + "' on the shelf '" + name + "'";
+    return NearestName.to(wanted, paints.stream().map(Paint::name).toList())
+        .map(nearest -> known + "; nearest is '" + nearest + "'")
+        .orElse(known);
+  }
+}

@@ -1,0 +1,48 @@
+package io.github.swatchwright.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.Lch;
+import io.github.swatchwright.colour.WhitePoint;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class ReachTest {
+
+  private static Lab lch(double l, double c, double hue) {
+    return new Lch(l, c, OptionalDouble.of(hue), WhitePoint.D65).toLab();
+  }
+
+  @Test
+  void aCloseMixIsWithinReachAndLacksNothing() {
+    Reach reach = Reach.of(lch(50, 30, 60), lch(50.5, 30, 60));
+    assertThat(reach.withinReach()).isTrue();
+    assertThat(reach.directions()).isEmpty();
+  }
+
+  @Test
+  void missingDirectionsAreNamedByTheirSize() {
+    assertThat(Reach.of(lch(80, 20, 60), lch(95, 20, 60)).directions()).containsExactly("lighter");
+    assertThat(Reach.of(lch(30, 20, 60), lch(15, 20, 60)).directions()).containsExactly("darker");
+    assertThat(Reach.of(lch(50, 40, 60), lch(50, 80, 60)).directions())
+        .containsExactly("more chromatic");
+    assertThat(Reach.of(lch(50, 40, 60), lch(50, 10, 60)).directions()).containsExactly("greyer");
+    assertThat(Reach.of(lch(50, 40, 60), lch(70, 70, 60)).directions())
+        .containsExactly("more chromatic", "lighter");
+  }
+
+  @Test
+  void huesTurnTowardsTheNextOfFour() {
+    assertThat(Reach.of(lch(50, 40, 50), lch(50, 40, 75)).directions()).containsExactly("yellower");
+    assertThat(Reach.of(lch(50, 40, 50), lch(50, 40, 25)).directions()).containsExactly("redder");
+    assertThat(Reach.of(lch(50, 40, 120), lch(50, 40, 95)).directions())
+        .containsExactly("yellower");
+    assertThat(Reach.of(lch(50, 40, 120), lch(50, 40, 150)).directions())
+        .containsExactly("greener");
+    assertThat(Reach.of(lch(50, 40, 200), lch(50, 40, 235)).directions()).containsExactly("bluer");
+    assertThat(Reach.of(lch(50, 40, 300), lch(50, 40, 330)).directions()).containsExactly("redder");
+    assertThat(Reach.of(lch(50, 40, 300), lch(50, 40, 275)).directions()).containsExactly("bluer");
+    assertThat(Reach.of(lch(50, 40, 350), lch(50, 40, 15)).directions()).containsExactly("redder");
+  }
+}

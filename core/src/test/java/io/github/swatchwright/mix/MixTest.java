@@ -1,0 +1,69 @@
+package io.github.swatchwright.mix;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class MixTest {
+  private static final Shelf SHELF =
+      Shelf.of(
+          "test",
+          List.of(
+              paint("White", Medium.ACRYLIC),
+              paint("Grey, cool", Medium.ACRYLIC),
+              paint("Rust", Medium.ENAMEL)));
+
+  private static Paint paint(String name, Medium medium) {
+    return Paint.of(name, medium, new Swatch.OfSrgb(Srgb.parse("#808080")));
+  }
+
+  @Test
+  void textReadsBackAsItWasWritten() {
+    Mix mix = Mix.parse("White:3, Grey, cool:1.5", SHELF);
+    assertThat(mix.parts()).extracting(Mix.Part::drops).containsExactly(3.0, 1.5);
+    assertThat(mix.toText()).isEqualTo("White:3, Grey, cool:1.5");
+    assertThat(Mix.parse(mix.toText(), SHELF)).isEqualTo(mix);
+  }
+
+  @Test
+  void aNameAloneIsOnePart() {
+    assertThat(Mix.parse("grey, COOL", SHELF).toText()).isEqualTo("Grey, cool:1");
+  }
+
+  @Test
+  void impossibleMixesAreRefusedInOneLine() {
+    refuses("White:0", "parts of 'White' is 0.0, must be a finite number above 0");
+    refuses("White:-2", "parts of 'White' is -2.0, must be a finite number above 0");
+    refuses("White:NaN", "parts of 'White' is NaN, must be a finite number above 0");
+    refuses("White:x", "'x' in the mix 'White:x' is not a number of parts");
+    refuses("White:1, White:2", "the mix names 'White' twice");
+    refuses(
+        "White:1, Rust:1", "a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel");
+    refuses("Wite:1", "no paint 'Wite' on the shelf 'test'; nearest is 'White'");
+  }
+
+  private static void refuses(String text, String message) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Mix.parse(text, SHELF))
+        .withMessage(message);
+  }
+
+  @Test
+  void recipesReduceToTheFewestDrops() {
+    Paint white = SHELF.paint("White");
+    Paint grey = SHELF.paint("Grey, cool");
+    Recipe recipe = new Recipe(List.of(new Recipe.Drops(white, 4), new Recipe.Drops(grey, 6)));
+    assertThat(recipe.total()).isEqualTo(10);
+    assertThat(recipe.reduced().toMix().toText()).isEqualTo("White:2, Grey, cool:3");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Recipe.Drops(white, 0))
+        .withMessage("drops of 'White' is 0, must be within [1, 10000]");
+  }
+}
