@@ -7,7 +7,10 @@ package io.github.swatchwright.difference;
 final class ChromaSaturation {
   private static final double C25_7 = 6103515625.0;
 
-  /** Beyond any surface's colour; above it, the formula itself is used. */
+  /** Nearer to 0 the function is C^3.5, which no polynomial follows. */
+  private static final double TABLE_START = 1;
+
+  /** Beyond any surface's colour. */
   private static final double TABLE_END = 128;
 
   private static final PiecewisePolynomial TABLE =
@@ -15,9 +18,9 @@ final class ChromaSaturation {
 
   private ChromaSaturation() {}
 
-  /** The value for a chroma of 0 to 1e40, within 1e-12 below a chroma of 1 and 1e-14 above. */
+  /** The value for a chroma of 0 to 1e40, within 1e-14. */
   static double of(double chroma) {
-    return chroma < TABLE_END ? TABLE.at(chroma) : formula(chroma);
+    return chroma > TABLE_START && chroma < TABLE_END ? TABLE.at(chroma) : formula(chroma);
   }
 
   private static double formula(double chroma) {

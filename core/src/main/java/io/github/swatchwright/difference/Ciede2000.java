@@ -92,19 +92,19 @@ public final class Ciede2000 {
   }
 
   /**
-   * ΔE00 of many colours from one reference, with this instance's factors. Allocates nothing.
+   * ΔE00 of many colours from one reference, with this instance's factors. Allocates nothing for
+   * each.
    *
    * @param reference the colour to compare with
    * @param l lightness of each sample, relative to the reference's white
    * @param a a* of each sample
    * @param b b* of each sample
-   * @param into receives ΔE00 of each sample; all four arrays are equally long
-   * @throws IllegalArgumentException when the lengths differ or a coordinate is not finite
+   * @param into receives ΔE00 of each sample; as long as the others, and none of them
+   * @throws IllegalArgumentException when the lengths differ, {@code into} is among the others, or
+   *     a coordinate is not finite
    */
   public void differences(Lab reference, double[] l, double[] a, double[] b, double[] into) {
-    requireLength("a", a, l.length);
-    requireLength("b", b, l.length);
-    requireLength("into", into, l.length);
+    requireArrays(into, l, a, b);
     double l1 = reference.l();
     double a1 = reference.a();
     double b1 = reference.b();
@@ -119,7 +119,7 @@ public final class Ciede2000 {
 
   /**
    * ΔE00 of many pairs of colours with this instance's factors, all relative to one white.
-   * Allocates nothing.
+   * Allocates nothing for each.
    *
    * @param l1 lightness of each first colour
    * @param a1 a* of each first colour
@@ -127,17 +127,13 @@ public final class Ciede2000 {
    * @param l2 lightness of each second colour
    * @param a2 a* of each second colour
    * @param b2 b* of each second colour
-   * @param into receives ΔE00 of each pair; all arrays are equally long
-   * @throws IllegalArgumentException when the lengths differ or a coordinate is not finite
+   * @param into receives ΔE00 of each pair; as long as the others, and none of them
+   * @throws IllegalArgumentException when the lengths differ, {@code into} is among the others, or
+   *     a coordinate is not finite
    */
   public void differences(
       double[] l1, double[] a1, double[] b1, double[] l2, double[] a2, double[] b2, double[] into) {
-    requireLength("a1", a1, l1.length);
-    requireLength("b1", b1, l1.length);
-    requireLength("l2", l2, l1.length);
-    requireLength("a2", a2, l1.length);
-    requireLength("b2", b2, l1.length);
-    requireLength("into", into, l1.length);
+    requireArrays(into, l1, a1, b1, l2, a2, b2);
     for (int i = 0; i < l1.length; i++) {
       into[i] = Ciede2000Formula.checkedStretch(l1[i], a1[i], b1[i], l2[i], a2[i], b2[i]);
     }
@@ -146,10 +142,20 @@ public final class Ciede2000 {
     }
   }
 
-  private static void requireLength(String name, double[] array, int length) {
-    if (array.length != length) {
-      throw new IllegalArgumentException(
-          name + " has length " + array.length + ", must be as long as the first array: " + length);
+  private static void requireArrays(double[] into, double[]... coordinates) {
+    for (int i = 0; i < coordinates.length; i++) {
+      if (coordinates[i] == into) {
+        throw new IllegalArgumentException("into is also array " + i + " of the coordinates");
+      }
+      if (coordinates[i].length != into.length) {
+        throw new IllegalArgumentException(
+            "array "
+                + i
+                + " of the coordinates has length "
+                + coordinates[i].length
+                + ", must be as long as into: "
+                + into.length);
+      }
     }
   }
 

@@ -55,10 +55,9 @@ record Ciede2000Formula(double kL, double kC, double kH) {
       return Math.sqrt(lightness * lightness + chroma * chroma);
     }
     // ΔC′/S_C, (9) and (19), where ΔC′ = (C₂′² − C₁′²) / (C₁′ + C₂′)
-    double squares = (a2p - a1p) * (a2p + a1p) + (b2 - b1) * (b2 + b1);
+    double squares = stretch * (a2 - a1) * (a2p + a1p) + (b2 - b1) * (b2 + b1);
     double chroma = squares / (sum * (kC * (1 + 0.0225 * sum)));
 
-    double turn = HueDifference.turn(a1, b1, a2, b2);
     double dot = a1p * a2p + b1 * b2;
     double root = Math.sqrt(product);
     double halfAngle = Math.sqrt(2 * (product + Math.abs(dot)));
@@ -70,9 +69,9 @@ record Ciede2000Formula(double kL, double kC, double kH) {
     if (dot >= 0) {
       x = c2p * a1p + c1p * a2p;
       y = c2p * b1 + c1p * b2;
-      deltaH = 2 * stretch * turn * root * inverse;
+      deltaH = stretch * HueDifference.twiceCross(a1, b1, a2, b2) * root * inverse;
     } else {
-      double side = Math.copySign(1, turn);
+      double side = HueDifference.side(a1, b1, a2, b2);
       x = side * (c1p * b2 - c2p * b1);
       y = side * (c2p * a1p - c1p * a2p);
       deltaH = side * halfAngle;

@@ -5,7 +5,8 @@ import io.github.swatchwright.colour.Lab;
 /**
  * The metric hue difference ΔH = 2·√(C₁C₂)·sin(Δh/2) of two vectors of the chroma plane, without
  * angles: from C₁C₂·sin Δh, their cross product, and C₁C₂·cos Δh, their dot product. Of the two
- * half-angle forms, the one is taken that doesn't cancel.
+ * half-angle forms, 2·cross/√(2(C₁C₂ + dot)) and ±√(2(C₁C₂ − dot)), the one is taken that doesn't
+ * cancel.
  */
 final class HueDifference {
   private HueDifference() {}
@@ -22,35 +23,28 @@ final class HueDifference {
       return 0;
     }
     double dot = stretch * a1 * (stretch * a2) + b1 * b2;
-    return of(stretch * turn(a1, b1, a2, b2), dot, product);
-  }
-
-  /**
-   * ΔH, positive when the second vector is counter-clockwise of the first.
-   *
-   * @param turn C₁C₂·sin Δh; where {@code dot} is negative, only its sign counts
-   * @param dot C₁C₂·cos Δh
-   * @param product C₁C₂, above 0
-   */
-  static double of(double turn, double dot, double product) {
+    double halfAngle = Math.sqrt(2 * (product + Math.abs(dot)));
     return dot >= 0
-        ? 2 * turn / Math.sqrt(2 * (product + dot))
-        : Math.copySign(Math.sqrt(2 * (product - dot)), turn);
+        ? stretch * twiceCross(a1, b1, a2, b2) / halfAngle
+        : side(a1, b1, a2, b2) * halfAngle;
   }
 
   /**
-   * a₁b₂ − a₂b₁, positive when the second vector is counter-clockwise of the first. Where that
-   * rounds to 0 for opposite vectors, the value is 1 or −1 and its sign is exact; for hues exactly
-   * 180° apart it is the sign of h₂ − h₁ with both in 0° to below 360°, as ISO/CIE 11664-6 takes
-   * it.
+   * 2·(a₁b₂ − a₂b₁), positive when the second vector is counter-clockwise of the first; written so
+   * that it keeps its digits for vectors that hardly differ.
    */
-  static double turn(double a1, double b1, double a2, double b2) {
-    double turn = a1 * b2 - a2 * b1;
-    if (turn == 0 && a1 * a2 + b1 * b2 < 0) {
-      int sign = ExactSign.ofSum(a1, b2, -a2, b1);
-      return sign == 0 ? opposite(a1, b1) : sign;
-    }
-    return turn;
+  static double twiceCross(double a1, double b1, double a2, double b2) {
+    return (a1 + a2) * (b2 - b1) - (a2 - a1) * (b1 + b2);
+  }
+
+  /**
+   * The exact sign of a₁b₂ − a₂b₁: 1 when the second vector is counter-clockwise of the first, or
+   * −1. For hues exactly 180° apart it is the sign of h₂ − h₁ with both in 0° to below 360°, as
+   * ISO/CIE 11664-6 takes it.
+   */
+  static int side(double a1, double b1, double a2, double b2) {
+    int sign = ExactSign.ofSum(a1, b2, -a2, b1);
+    return sign == 0 ? opposite(a1, b1) : sign;
   }
 
   /** 1 when the first hue is below 180°, so that its opposite is the greater one; else −1. */

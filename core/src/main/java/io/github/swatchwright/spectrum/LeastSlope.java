@@ -15,8 +15,8 @@ import java.util.Arrays;
  * are better met.
  */
 final class LeastSlope {
-  private static final int MOST_STEPS = 60;
-  private static final int MOST_HALVINGS = 25;
+  private static final int MOST_STEPS = 30;
+  private static final int MOST_HALVINGS = 12;
   private static final double LONGEST_STEP = 5;
   private static final int PINNED = Bands.COUNT / 2;
 

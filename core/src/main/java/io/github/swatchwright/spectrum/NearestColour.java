@@ -7,24 +7,27 @@ import io.github.swatchwright.colour.Xyz;
 /**
  * The reflectance whose colour lies nearest to one that no reflectance has: minimises ΔE*ab² / 2σ²
  * + ½·zᵀPz over z = logit(Ri), where P = DᵀD + ε·I prices slope and, very low, departure from mid
- * grey. With σ = {@value #SIGMA} the colour given up for a smooth spectrum is of that order.
+ * grey. σ falls in steps to 0.01; the colour given up for a smooth spectrum then is of that order.
  *
  * <p>Newton's method with the curvature of the logit kept only where it is positive, so that every
  * step leads downhill; from any start it ends, as the price of z holds z finite.
  */
 final class NearestColour {
-  private static final double SIGMA = 0.01;
+  /** From loose to tight: the first steps needn't cross what the last ones wall up. */
+  private static final double[] SIGMAS = {1, 0.1, 0.01};
+
   private static final double LEVEL_PRICE = 1e-3;
   private static final int MOST_STEPS = 200;
   private static final int MOST_HALVINGS = 40;
   private static final double LONGEST_STEP = 5;
-  private static final double DECREMENT_TOLERANCE = 1e-7;
+  private static final double DECREMENT_TOLERANCE = 1e-4;
 
   private final LogitSpectrum spectrum;
   private final WhitePoint white;
   private final Lab target;
   private final double[] z;
   private final double[] residual = new double[3];
+  private double sigma;
 
   /** Prepares a search; {@code z} is its start, and holds its result. */
   NearestColour(LogitSpectrum spectrum, Lab target, double[] z) {
@@ -36,22 +39,27 @@ final class NearestColour {
 
   /** Searches, and returns the pull of the colour on X, Y and Z: a start for {@link LeastSlope}. */
   double[] search() {
+    for (double next : SIGMAS) {
+      sigma = next;
+      descend();
+    }
+    return pull(labByRatio());
+  }
+
+  private void descend() {
     double cost = cost();
-    double[] pull = pull(labByRatio());
+    double[] change = new double[Bands.COUNT];
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[] change = new double[Bands.COUNT];
-      double decrement = newtonStep(labByRatio(), pull, change);
+      double decrement = newtonStep(labByRatio(), change);
       if (!(decrement > DECREMENT_TOLERANCE)) {
-        return pull;
+        return;
       }
       double better = advance(change, cost, decrement);
       if (!(better < cost)) {
-        return pull;
+        return;
       }
       cost = better;
-      pull = pull(labByRatio());
     }
-    return pull;
   }
 
   private double cost() {
@@ -61,7 +69,7 @@ final class NearestColour {
     residual[0] = lab.l() - target.l();
     residual[1] = lab.a() - target.a();
     residual[2] = lab.b() - target.b();
-    double cost = LogitSpectrum.dot(residual, residual) / (2 * SIGMA * SIGMA);
+    double cost = LogitSpectrum.dot(residual, residual) / (2 * sigma * sigma);
     for (int band = 0; band < Bands.COUNT; band++) {
       cost += z[band] * priceRow(band) / 2;
     }
@@ -90,14 +98,15 @@ final class NearestColour {
     double[] pull = new double[3];
     for (int channel = 0; channel < 3; channel++) {
       for (int row = 0; row < 3; row++) {
-        pull[channel] += labByRatio[row][channel] * residual[row] / (SIGMA * SIGMA);
+        pull[channel] += labByRatio[row][channel] * residual[row] / (sigma * sigma);
       }
     }
     return pull;
   }
 
   /** Writes the Newton step to {@code change}; returns how steeply it leads down, at least 0. */
-  private double newtonStep(double[][] labByRatio, double[] pull, double[] change) {
+  private double newtonStep(double[][] labByRatio, double[] change) {
+    double[] pull = pull(labByRatio);
     double[] diagonal = Tridiagonal.slopeDiagonal(Bands.COUNT, LEVEL_PRICE);
     double[] gradient = new double[Bands.COUNT];
     double[][] rows = new double[3][Bands.COUNT];
@@ -121,7 +130,7 @@ final class NearestColour {
       for (int column = 0; column < 3; column++) {
         inner[row][column] = LogitSpectrum.dot(rows[row], solved[column]);
       }
-      inner[row][row] += SIGMA * SIGMA;
+      inner[row][row] += sigma * sigma;
       right[row] = LogitSpectrum.dot(rows[row], free);
     }
     double[] u = SmallSystem.solve(inner, right);

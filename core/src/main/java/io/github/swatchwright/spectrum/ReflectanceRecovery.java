@@ -19,7 +19,7 @@ import java.util.Arrays;
  *
  * <p><b>Limits.</b> A colour outside the object-colour solid, or darker than the surface's own
  * reflection lets anything be, has no reflectance. Such a colour gives the one whose colour is
- * nearest in CIELAB (ΔE*ab, within about 0.02), and says so by {@link
+ * nearest in CIELAB (ΔE*ab, within about 0.1), and says so by {@link
  * RecoveredReflectance#attainable}. The solid's own skin counts as outside where the steps of z get
  * too large to compute; black and white are the exception, and come out as constants of 1e-10 and 1
  * − 1e-10.
