@@ -1,0 +1,76 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.Observer;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import io.github.swatchwright.testdata.DemoShelf;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** What every command takes. */
+final class SharedOptions {
+  @Option(
+      names = "--shelf",
+      paramLabel = "FILE",
+      description = "The paints you own, as JSON. Without it, an invented demo shelf is used.")
+  @Nullable Path shelfFile;
+
+  @Option(
+      names = "--light",
+      paramLabel = "LIGHT",
+      defaultValue = "D65",
+      description = "The light to look under: D65 (daylight), D50, A (tungsten), F11 or LED-B3.")
+  String lightName = "";
+
+  @Option(names = "--json", description = "Print one JSON object.")
+  boolean json;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  boolean help;
+
+  /** The light. */
+  Illuminant light() {
+    try {
+      return Illuminant.parse(lightName);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("--light: " + e.getMessage(), e);
+    }
+  }
+
+  /** The light as an observer's weights. */
+  TristimulusWeights weights() {
+    return TristimulusWeights.of(light(), Observer.CIE_1931);
+  }
+
+  /** The shelf. */
+  Shelf shelf() {
+    Path file = shelfFile;
+    try {
+      return file == null ? demoShelf() : ShelfJson.read(file);
+    } catch (NoSuchFileException e) {
+      throw new IllegalArgumentException("--shelf: there is no file " + file, e);
+    } catch (IOException e) {
+      String why =
+          file != null && Files.isDirectory(file)
+              ? "is a directory, must be a file"
+              : "can't be read: " + e.getMessage();
+      throw new IllegalArgumentException("--shelf: " + file + " " + why, e);
+    }
+  }
+
+  private static Shelf demoShelf() throws IOException {
+    try (InputStream in = DemoShelf.open()) {
+      return ShelfJson.read(in, DemoShelf.SOURCE);
+    }
+  }
+}
