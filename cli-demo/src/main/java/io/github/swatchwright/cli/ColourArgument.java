@@ -1,10 +1,16 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.photo.NoReference;
+import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.RegionSampler;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /** A colour on the command line. */
@@ -12,7 +18,7 @@ final class ColourArgument {
   private ColourArgument() {}
 
   /**
-   * Reads {@code #RRGGBB}, {@code lab(L, a, b)} or the name of a paint.
+   * Reads {@code #RRGGBB}, {@code lab(L, a, b)}, {@code photo.jpg@x,y,w,h} or the name of a paint.
    *
    * @throws IllegalArgumentException when it is none of them
    */
@@ -24,14 +30,18 @@ final class ColourArgument {
     if (trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")) {
       return new Swatch.OfLab(Lab.parse(trimmed));
     }
-    if (trimmed.matches(".+@[^@]*,[^@]*,[^@]*,[^@]*")) {
-      throw new IllegalArgumentException(
-          "'"
-              + text
-              + "' asks for a colour from a photo, which can't be read yet; "
-              + "give #RRGGBB, lab(L, a, b) or the name of a paint");
+    int at = trimmed.lastIndexOf('@');
+    if (at > 0 && trimmed.substring(at).matches("@[^,]*,[^,]*,[^,]*,[^,]*")) {
+      return photo(trimmed.substring(0, at), trimmed.substring(at + 1));
     }
     return masstone(trimmed, shelf);
+  }
+
+  /** As the file has it: without a reference, its lightness is the photo's. */
+  private static Swatch photo(String file, String region) {
+    Photo photo = PhotoFile.open(Path.of(file));
+    Region read = Region.parse(region, photo.width(), photo.height());
+    return new NoReference().colour(RegionSampler.sample(photo, read)).swatch();
   }
 
   private static Swatch masstone(String name, Shelf shelf) {

@@ -91,7 +91,7 @@ class RefusalTest {
           lab(50, NaN, 0)|--paints|2|a* in 'lab(50, NaN, 0)' is NaN, must be within [-160.0, 160.0]
           lab(50, 1e999, 0)|--paints|2|a* in 'lab(50, 1e999, 0)' is Infinity, must be within [-160.0, 160.0]
           Rusty|--paints|2|no paint 'Rusty' on the shelf 'Five invented paints'; nearest is 'Rust' (a colour is #RRGGBB, lab(L, a, b) or the name of a paint)
-          photo.jpg@10,20,5,5|--paints|2|'photo.jpg@10,20,5,5' asks for a colour from a photo, which can't be read yet; give #RRGGBB, lab(L, a, b) or the name of a paint
+          photo.jpg@10,20,5,5|--paints|2|there is no file photo.jpg
           """)
   void refusesArguments(String target, String option, String value, String message) {
     assertRefused(Run.of("match", target, option, value, "--shelf", Run.fiveShelf()), message);
@@ -119,7 +119,7 @@ class RefusalTest {
   void refusesWrongUse() {
     assertRefused(
         Run.of(),
-        "name a command: compare, predict, match or shelf; swatchwright --help tells what they do");
+        "name a command: compare, predict, match, sample or shelf; swatchwright --help tells what they do");
     assertRefused(Run.of("blend"), "there is no command 'blend'; 'swatchwright --help' lists them");
     assertRefused(Run.of("compare", "#123456"), "Missing required parameter: 'B'");
     assertRefused(Run.of("predict"), "Missing required parameter: 'MIX'");

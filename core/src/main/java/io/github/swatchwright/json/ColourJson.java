@@ -16,14 +16,19 @@ final class ColourJson {
   private ColourJson() {}
 
   static void write(JsonGenerator json, String field, Lab lab) throws IOException {
-    Srgb srgb = lab.toSrgb();
     json.writeObjectFieldStart(field);
+    writeFields(json, lab);
+    json.writeEndObject();
+  }
+
+  /** Writes the colour's fields into an object that has others as well. */
+  static void writeFields(JsonGenerator json, Lab lab) throws IOException {
+    Srgb srgb = lab.toSrgb();
     Rounded.list(json, "lab", lab.l(), lab.a(), lab.b());
     json.writeStringField("srgb", srgb.fit(GamutPolicy.REDUCE_CHROMA).toHex());
     if (!srgb.isDisplayable()) {
       json.writeBooleanField("displayable", false);
     }
-    json.writeEndObject();
   }
 
   /** Writes the predicted colour and its interval. */

@@ -14,6 +14,9 @@ public interface Photo {
   /** The colour space of its pixels. */
   RgbSpace space();
 
-  /** Hands over a region's pixels row by row, from the top; the region lies inside the picture. */
+  /**
+   * Hands over all pixels of a region, which lies inside the picture. They come in rows of the
+   * picture as it is stored, which in a turned picture are columns.
+   */
   void read(Region region, PixelRows rows);
 }

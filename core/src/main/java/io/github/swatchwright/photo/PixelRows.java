@@ -1,6 +1,6 @@
 package io.github.swatchwright.photo;
 
-/** Receives the pixels of a region row by row, from the top; a row may come in pieces. */
+/** Receives the pixels of a region row by row; a row may come in pieces. */
 public interface PixelRows {
 
   /**

@@ -1,0 +1,146 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.swatchwright.cli.photo.PhotoBytes;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.zip.CRC32;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SampleTest {
+  @TempDir private Path folder = Path.of("");
+
+  /** Left half rust, right half a grey card in a dim warm light. */
+  private static BufferedImage picture() {
+    BufferedImage image = new BufferedImage(80, 40, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.setColor(new Color(0x8A4B2A));
+    graphics.fillRect(0, 0, 40, 40);
+    graphics.setColor(new Color(0x7A6A58));
+    graphics.fillRect(40, 0, 40, 40);
+    graphics.dispose();
+    return image;
+  }
+
+  private String file(byte[] bytes) throws IOException {
+    Path path = folder.resolve("photo");
+    Files.write(path, bytes);
+    return path.toString();
+  }
+
+  private static void assertRefused(Run run, String... words) {
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains(words);
+  }
+
+  @Test
+  void samplesARegionWithoutReference() throws IOException {
+    Run run = Run.of("sample", file(PhotoBytes.png(picture())), "--region", "0,0,50%,100%");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("#8A4B2A", "Reference: none", "lightness unknown");
+  }
+
+  @Test
+  void samplesARegionByAGreyCardAsJson() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+    Run run =
+        Run.of("sample", photo, "--region", "4,4,30,30", "--grey", "45,5,30,30@18%", "--json");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .contains("\"reference\" : \"grey patch\"", "\"lightnessKnown\" : true", "\"spread\"")
+        .contains("\"share\" : 1.0", "\"lab\"", "\"srgb\"", "\"deltaE00\"");
+    Run grey = Run.of("sample", photo, "--region", "45,5,30,30", "--grey", "45,5,30,30@18%");
+    assertThat(grey.out()).contains("#767676  lab(49.50,");
+  }
+
+  @Test
+  void aRegionOfAPhotoIsAColourEverywhere() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+
+    Run run = Run.of("compare", "#8A4B2A", photo + "@4,4,30,30");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("ΔE00    0.00");
+    assertThat(Run.of("match", photo + "@4,4,30,30").status()).isZero();
+  }
+
+  @Test
+  void refusesRegionsAndGreyPatchesThatTellNothing() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+
+    assertRefused(Run.of("sample", photo, "--region", "0,0,0,5"), "is empty");
+    assertRefused(Run.of("sample", photo, "--region", "60,0,40,5"), "outside the picture");
+    assertRefused(Run.of("sample", photo, "--grey", "1,1,5,5"), "--grey", "form x,y,w,h@18%");
+    assertRefused(Run.of("sample", photo, "--grey", "1,1,5,5@x%"), "not a number of percent");
+    BufferedImage bright = picture();
+    bright.setRGB(0, 0, 40, 40, filled(0xFFFFFF), 0, 40);
+    assertRefused(
+        Run.of("sample", file(PhotoBytes.png(bright)), "--grey", "0,0,40,40@18%"), "clipped");
+    bright.setRGB(0, 0, 40, 40, filled(0x20C020), 0, 40);
+    assertRefused(
+        Run.of("sample", file(PhotoBytes.png(bright)), "--grey", "0,0,40,40@18%"), "coloured");
+  }
+
+  private static int[] filled(int rgb) {
+    int[] pixels = new int[1600];
+    Arrays.fill(pixels, rgb);
+    return pixels;
+  }
+
+  @Test
+  void refusesWhatIsNoPhoto() throws IOException {
+    assertRefused(Run.of("sample", folder.resolve("none.jpg").toString()), "there is no file");
+    assertRefused(
+        Run.of("sample", file("not a picture at all".getBytes(StandardCharsets.US_ASCII))),
+        "is no picture that can be read, must be JPEG, PNG, WebP or TIFF");
+    BufferedImage single = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
+    single.setRGB(0, 0, 0x808080);
+    assertRefused(Run.of("sample", file(PhotoBytes.png(single))), "tells no colour");
+  }
+
+  @Test
+  void refusesTruncatedFiles() throws IOException {
+    byte[] png = PhotoBytes.png(picture());
+    byte[] jpeg = PhotoBytes.jpeg(picture());
+    assertRefused(Run.of("sample", file(Arrays.copyOf(png, png.length / 2))), "cut off or broken");
+    assertRefused(Run.of("sample", file(Arrays.copyOf(jpeg, 100))), "cut off or broken");
+  }
+
+  @Test
+  void refusesAHeaderOfTenGigapixelsWithoutReadingOn() throws IOException {
+    byte[] png = PhotoBytes.png(picture());
+    ByteBuffer.wrap(png).putInt(16, 100_000).putInt(20, 100_000);
+    CRC32 crc = new CRC32();
+    crc.update(png, 12, 17);
+    ByteBuffer.wrap(png).putInt(29, (int) crc.getValue());
+    assertRefused(Run.of("sample", file(png)), "100000 x 100000 pixels, must have at most");
+  }
+
+  @Test
+  void refusesBrokenProfilesAndOrientations() throws IOException {
+    byte[] absurd =
+        "not a profile, but long enough to be one".repeat(10).getBytes(StandardCharsets.US_ASCII);
+    assertRefused(
+        Run.of("sample", file(PhotoBytes.jpeg(picture(), PhotoBytes.profileSegment(absurd)))),
+        "has a broken colour profile");
+    assertRefused(
+        Run.of("sample", file(PhotoBytes.jpeg(picture(), PhotoBytes.orientationSegment(99)))),
+        "has the EXIF orientation 99, must be within [1, 8]");
+    byte[] garbage = PhotoBytes.orientationSegment(1);
+    Arrays.fill(garbage, 14, garbage.length, (byte) 0x7F);
+    assertRefused(
+        Run.of("sample", file(PhotoBytes.jpeg(picture(), garbage))), "has a broken EXIF block");
+  }
+}
