@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Munsell renotation colours (Newhall, Nickerson and Judd 1943) through an invented camera, against
- * the colours that they have under daylight. The scenes here are not those that the error models
- * were set on: those have other seeds.
+ * the colours that they have under daylight. The error models were set on scenes with other seeds
+ * than this one.
  */
 class SyntheticCameraTest {
   private static final int TEST_COLOURS = 96;

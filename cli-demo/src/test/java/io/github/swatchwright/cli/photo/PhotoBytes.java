@@ -14,12 +14,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 
 /** Writes small photos with profiles and orientations, byte by byte where no writer does it. */
 public final class PhotoBytes {
@@ -35,16 +37,23 @@ public final class PhotoBytes {
     return written(image, "tiff");
   }
 
+  /** By the platform's own writer: others take no 16-bit images. */
   private static byte[] written(BufferedImage image, String format) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      if (!ImageIO.write(image, format, out)) {
-        throw new IllegalStateException("no writer of " + format);
-      }
+    Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName(format);
+    ImageWriter writer = writers.next();
+    while (!writer.getClass().getName().startsWith("com.sun.")) {
+      writer = writers.next();
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      writer.write(image);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } finally {
+      writer.dispose();
     }
-    return out.toByteArray();
+    return bytes.toByteArray();
   }
 
   /** A JPEG of quality 95 whose segments come first in the file. */
