@@ -10,6 +10,7 @@ import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,6 +57,10 @@ final class SampleCommand implements Command {
 
   @Override
   public void run() {
+    if (!shared.light().equals(Illuminant.D65)) {
+      throw new IllegalArgumentException(
+          "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
+    }
     Photo photo = PhotoFile.open(Path.of(file));
     Correction correction = correction(photo);
     List<SampleJson.Entry> entries = new ArrayList<>();

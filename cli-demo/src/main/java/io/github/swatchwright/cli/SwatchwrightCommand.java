@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
     description = "Finds the paint mix for a colour, from the bottles you own.",
     footer = {
       "",
-      "A colour is #RRGGBB, lab(L, a, b), or the name of a paint on the shelf.",
+      "A colour is #RRGGBB, lab(L, a, b), photo.jpg@x,y,w,h, or the name of a paint on the shelf.",
       "A mix is \"Name:3, Other name:1\"; the numbers are drops.",
       "",
       "Example:",

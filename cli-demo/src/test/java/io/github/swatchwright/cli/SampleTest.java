@@ -84,6 +84,7 @@ class SampleTest {
     assertRefused(Run.of("sample", photo, "--region", "60,0,40,5"), "outside the picture");
     assertRefused(Run.of("sample", photo, "--grey", "1,1,5,5"), "--grey", "form x,y,w,h@18%");
     assertRefused(Run.of("sample", photo, "--grey", "1,1,5,5@x%"), "not a number of percent");
+    assertRefused(Run.of("sample", photo, "--light", "A"), "--light is A, must be D65");
     BufferedImage bright = picture();
     bright.setRGB(0, 0, 40, 40, filled(0xFFFFFF), 0, 40);
     assertRefused(
