@@ -59,6 +59,46 @@ public final class AreaCoverage {
   }
 
   /**
+   * What each of several independent passes leaves to be seen when each hides what it covers:
+   * visibleₖ = coverageₖ · Π(1 − coverageⱼ), j later than k.
+   *
+   * @param coverages share of the area that each pass covers, 0 to 1, first pass first
+   * @return the base's visible share, then each pass's; they sum to 1
+   */
+  public static double[] visibleShares(double... coverages) {
+    double[] visible = new double[coverages.length + 1];
+    double left = 1;
+    for (int pass = coverages.length - 1; pass >= 0; pass--) {
+      double coverage = Require.within("coverages[" + pass + "]", coverages[pass], 0, 1);
+      visible[pass + 1] = coverage * left;
+      left *= 1 - coverage;
+    }
+    visible[0] = left;
+    return visible;
+  }
+
+  /**
+   * The coverages that leave wanted shares to be seen: coverageₖ = visibleₖ ÷ (the shares of the
+   * base and of all passes up to k). A pass below which nothing is to be seen covers all, or
+   * nothing when it isn't to be seen itself.
+   *
+   * @param visible the base's share, then each pass's: 0 to 1, with a sum of 1 within 1e-9
+   * @return the coverage of each pass, first pass first
+   */
+  public static double[] coveragesFor(double... visible) {
+    Require.within("number of shares", visible.length, 2, Integer.MAX_VALUE);
+    double below = Require.within("visible[0]", visible[0], 0, 1);
+    double[] coverages = new double[visible.length - 1];
+    for (int pass = 1; pass < visible.length; pass++) {
+      double share = Require.within("visible[" + pass + "]", visible[pass], 0, 1);
+      below += share;
+      coverages[pass - 1] = below == 0 ? 0 : share / below;
+    }
+    Require.within("sum of visible shares", below, 1 - 1e-9, 1 + 1e-9);
+    return coverages;
+  }
+
+  /**
    * Neugebauer's sum with a Yule–Nielsen exponent: R^(1/n) = Σ wᵢ·Rᵢ^(1/n).
    *
    * @param shares shares of the area, at least 0; they must sum to 1 within 1e-9

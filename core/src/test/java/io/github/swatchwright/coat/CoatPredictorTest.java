@@ -1,0 +1,137 @@
+package io.github.swatchwright.coat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import io.github.swatchwright.testdata.DemoShelf;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CoatPredictorTest {
+  private static final Shelf SHELF = ShelfJson.parse(DemoShelf.text(), DemoShelf.SOURCE);
+  private static final ShelfOptics OPTICS = ShelfOptics.estimate(SHELF);
+  private static final CoatPredictor PREDICTOR = CoatPredictor.of(OPTICS, TristimulusWeights.D65);
+  private static final Base GREY = new Base.OfMix(Mix.parse("Dredger grey", SHELF));
+
+  private static List<CoatStep> steps(String coats) {
+    return PREDICTOR.predict(GREY, Coats.parse(coats, SHELF));
+  }
+
+  private static Lab last(String coats) {
+    List<CoatStep> steps = steps(coats);
+    return steps.get(steps.size() - 1).prediction().lab();
+  }
+
+  @Test
+  void enoughCoatsLookLikeThePaintItself() {
+    Lab masstone =
+        MixPredictor.of(OPTICS, TristimulusWeights.D65)
+            .predict(Mix.parse("Red oxide", SHELF))
+            .lab();
+
+    assertThat(Ciede2000.deltaE(masstone, last("Red oxide:200"))).isLessThan(1e-6);
+  }
+
+  @Test
+  void manyThinCoatsEqualOneThick() {
+    Lab one = last("Blue filter:3@1:15");
+    Lab three = last("Blue filter:1@1:15, Blue filter:1@1:15, Blue filter:1@1:15");
+    Lab thinner = last("Blue filter:6@1:31");
+
+    assertThat(Ciede2000.deltaE(one, three)).isLessThan(1e-9);
+    assertThat(Ciede2000.deltaE(one, thinner)).isLessThan(1e-9);
+  }
+
+  @Test
+  void moreCoatsNeverHideLess() {
+    SHELF.paints().stream()
+        .filter(paint -> paint.whyNotComputable().isEmpty())
+        .forEach(
+            paint -> {
+              double before = 0;
+              for (CoatStep step :
+                  steps(String.join(", ", Collections.nCopies(12, paint.name() + ":0.5")))) {
+                assertThat(step.contrastRatio()).as(paint.name()).isBetween(before - 1e-12, 1.0);
+                before = step.contrastRatio();
+              }
+            });
+  }
+
+  @Test
+  void atItsCoatsToHideAPaintHides() {
+    double coats = steps("Red oxide:1@1:2").get(0).coatsToHide();
+
+    assertThat(steps("Red oxide:" + coats + "@1:2").get(0).contrastRatio())
+        .isCloseTo(0.98, within(1e-6));
+  }
+
+  @Test
+  void aSpongedCoatMixesByArea() {
+    double bare = PREDICTOR.predict(GREY).reflectance().at(20);
+    double full = steps("Red oxide:1").get(0).prediction().reflectance().at(20);
+    double sponged = steps("Red oxide:1 over 30%").get(0).prediction().reflectance().at(20);
+
+    assertThat(sponged).isCloseTo(0.3 * full + 0.7 * bare, within(1e-12));
+  }
+
+  @Test
+  void whitewashLightensAndABlueFilterCools() {
+    Lab grey = PREDICTOR.predict(GREY).lab();
+    List<CoatStep> steps = steps("Whitewash wash:2@1:4, Blue filter:3@1:15");
+    Lab washed = steps.get(0).prediction().lab();
+
+    assertThat(washed.l()).isGreaterThan(grey.l());
+    assertThat(steps.get(1).prediction().lab().b()).isLessThan(washed.b());
+    assertThat(steps.get(1).overDarkest().l()).isLessThan(steps.get(1).overLightest().l());
+  }
+
+  @Test
+  void anUnevenCoatWidensTheInterval() {
+    CoatPredictor even = PREDICTOR.withCoatScatter(0);
+    List<Coat> coats = Coats.parse("Whitewash wash:1@1:2", SHELF);
+
+    double scattered = PREDICTOR.predict(GREY, coats).get(0).prediction().intervalDeltaE00();
+    assertThat(even.predict(GREY, coats).get(0).prediction().intervalDeltaE00())
+        .isGreaterThan(0)
+        .isLessThan(scattered);
+  }
+
+  @Test
+  void aGlossVarnishDarkensAMattPaint() {
+    CoatPredictor varnished = PREDICTOR.withFinish(Finish.GLOSS);
+
+    assertThat(varnished.predict(GREY).lab().l()).isLessThan(PREDICTOR.predict(GREY).lab().l());
+  }
+
+  @ParameterizedTest(name = "{0} is refused: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Red oxide:0|coats of 'Red oxide' is 0.0, must be a finite number above 0
+          Red oxide:1@1:-2|thinner in 'Red oxide' is -2.0, must be within [0.0, 1000.0]
+          Red oxide:1@0:2|paint in 'Red oxide:1@0:2' is 0.0, must be above 0
+          Red oxide:1 over 130%|coverage of 'Red oxide' is 1.3, must be within [0.0, 1.0]
+          Red oxide:two|'two' in the coat 'Red oxide:two' is not a number
+          Red oxid:1|no paint 'Red oxid' on the shelf 'Harbour dredger, 1/72 (invented demo paints)'; nearest is 'Red oxide'
+          Red oxide|'Red oxide' is not of the form Name:coats, Name:coats@paint:thinner or Name:coats@paint:thinner over 60%
+          """)
+  void coatsThatCannotBeAreRefused(String text, String message) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Coats.parse(text, SHELF))
+        .withMessage(message);
+  }
+}
