@@ -36,6 +36,9 @@ final class OpticsPrior {
   record Scattering(double mean, double sd, double shapeSd) {
     private static final Scattering WHITE_BASE = new Scattering(0, 0.2, 0.2);
 
+    /** A paint that nobody has seen unmixed: any make. */
+    static final Scattering UNSEEN = new Scattering(-2, 1.3, 0.65);
+
     /** What to expect from the make and the masstone's colour (D65). */
     static Scattering of(Make make, Lab masstone) {
       return switch (make) {
