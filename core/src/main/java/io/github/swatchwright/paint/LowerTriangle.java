@@ -85,17 +85,21 @@ final class LowerTriangle {
     double[] x = y.clone();
     for (int i = first; i < x.length; i++) {
       double[] row = rows[i];
-      double even = 0;
-      double odd = 0;
+      double sum0 = 0;
+      double sum1 = 0;
+      double sum2 = 0;
+      double sum3 = 0;
       int j = first;
-      for (; j + 1 < i; j += 2) {
-        even += row[j] * x[j];
-        odd += row[j + 1] * x[j + 1];
+      for (; j + 3 < i; j += 4) {
+        sum0 += row[j] * x[j];
+        sum1 += row[j + 1] * x[j + 1];
+        sum2 += row[j + 2] * x[j + 2];
+        sum3 += row[j + 3] * x[j + 3];
       }
-      if (j < i) {
-        even += row[j] * x[j];
+      for (; j < i; j++) {
+        sum0 += row[j] * x[j];
       }
-      x[i] = (x[i] - even - odd) / row[i];
+      x[i] = (x[i] - (sum0 + sum1) - (sum2 + sum3)) / row[i];
     }
     return x;
   }

@@ -19,7 +19,7 @@ import java.util.Optional;
 public final class ShelfFit {
   private static final int MOST_STEPS = 25;
   private static final int MOST_HALVINGS = 12;
-  private static final double SETTLED = 1e-7;
+  private static final double SETTLED = 1e-6;
 
   /** More rows than this are thinned: of each reflectance the directions that tell least go. */
   private static final int MOST_ROWS = 3600;
