@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * The cards that agree with each other. The card that is furthest from what all the others say, in
@@ -27,13 +26,10 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
   /** Cards that are nearly as far off as the worst go with it. */
   private static final double NEARLY = 0.6;
 
-  /** So many that were left out are heard again; with more, the cards are in no order. */
-  private static final int MOST_HEARD_AGAIN = 10;
-
   static Agreement among(ShelfOptics prior, List<PaintedPatch> patches) {
     Set<Integer> leftOut = new TreeSet<>();
     List<Integer> kept = IntStream.range(0, patches.size()).boxed().toList();
-    ShelfFit fit = fit(prior, patches, kept);
+    ShelfFit fit = ShelfFit.of(prior, patches);
     boolean agreed = false;
     while (!agreed && leftOut.size() <= patches.size() / 3) {
       List<Integer> worst = worst(fit, kept);
@@ -41,27 +37,23 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
       if (!agreed) {
         leftOut.addAll(worst);
         kept = without(patches.size(), leftOut);
-        fit = fit(prior, patches, kept);
+        fit = fit.refit(patches(patches, kept));
       }
     }
     for (int card : List.copyOf(leftOut)) {
-      if (leftOut.size() <= MOST_HEARD_AGAIN) {
-        Set<Integer> others = new TreeSet<>(leftOut);
-        others.remove(card);
-        List<Integer> more = without(patches.size(), others);
-        ShelfFit again = fit(prior, patches, more);
-        if (surprise(again, more.indexOf(card)) < 1) {
-          leftOut.remove(card);
-          kept = more;
-          fit = again;
-        }
+      if (fit.surprise(patches.get(card), CHANCE) < 1) {
+        leftOut.remove(card);
       }
     }
-    return new Agreement(fit, kept.stream().map(patches::get).toList(), List.copyOf(leftOut));
+    if (patches.size() > kept.size() + leftOut.size()) {
+      kept = without(patches.size(), leftOut);
+      fit = fit.refit(patches(patches, kept));
+    }
+    return new Agreement(fit, patches(patches, kept), List.copyOf(leftOut));
   }
 
-  private static ShelfFit fit(ShelfOptics prior, List<PaintedPatch> patches, List<Integer> kept) {
-    return ShelfFit.of(prior, kept.stream().map(patches::get).toList());
+  private static List<PaintedPatch> patches(List<PaintedPatch> patches, List<Integer> kept) {
+    return kept.stream().map(patches::get).toList();
   }
 
   private static List<Integer> without(int size, Set<Integer> leftOut) {
@@ -74,7 +66,7 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
       return worst;
     }
     double[] surprises =
-        IntStream.range(0, kept.size()).mapToDouble(place -> surprise(fit, place)).toArray();
+        IntStream.range(0, kept.size()).mapToDouble(place -> fit.surprise(place, CHANCE)).toArray();
     double most = IntStream.range(0, kept.size()).mapToDouble(i -> surprises[i]).max().orElse(0);
     if (most > 1) {
       IntStream.range(0, kept.size())
@@ -85,12 +77,5 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
           .forEach(place -> worst.add(kept.get(place)));
     }
     return worst;
-  }
-
-  /** How far off a card is, as a share of what is put up with. */
-  private static double surprise(ShelfFit fit, int place) {
-    return fit.surprise(place)
-        / new ChiSquaredDistribution(fit.measuredValues(place))
-            .inverseCumulativeProbability(1 - CHANCE);
   }
 }

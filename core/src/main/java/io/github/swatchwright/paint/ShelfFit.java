@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * One estimate of all paints that painted patches touch, all patches together: the most probable
@@ -33,7 +34,7 @@ public final class ShelfFit {
   private Map<String, double[]> duals = new LinkedHashMap<>();
   private Linear linear;
 
-  private ShelfFit(ShelfOptics prior, List<PaintedPatch> patches) {
+  private ShelfFit(ShelfOptics prior, List<PaintedPatch> patches, Optional<ShelfFit> start) {
     this.prior = prior;
     models = patches.stream().map(patch -> new PatchModel(patch, prior.surface())).toList();
     for (PaintOptics paint : prior.paints()) {
@@ -49,6 +50,11 @@ public final class ShelfFit {
       }
     }
     beliefs.keySet().forEach(name -> duals.put(name, new double[OpticsState.SIZE]));
+    start.ifPresent(
+        near -> {
+          states.putAll(near.states);
+          duals.putAll(near.duals);
+        });
     earlierRows = prior.rows().size();
     rowsPerPatch = Math.max(3, (MOST_ROWS - earlierRows) / Math.max(1, models.size()));
     linear = new Linear();
@@ -75,7 +81,12 @@ public final class ShelfFit {
    * @param patches painted patches whose paints it knows
    */
   public static ShelfFit of(ShelfOptics prior, List<PaintedPatch> patches) {
-    return new ShelfFit(prior, patches);
+    return new ShelfFit(prior, patches, Optional.empty());
+  }
+
+  /** The same shelf fitted to other patches of the same paints, from this fit on. */
+  public ShelfFit refit(List<PaintedPatch> patches) {
+    return new ShelfFit(prior, patches, Optional.of(this));
   }
 
   /** One damped step; false when there is nothing left to gain. */
@@ -192,10 +203,13 @@ public final class ShelfFit {
   }
 
   /**
-   * How far a patch lies from what all the others say, in squared standard deviations: about χ²
-   * with as many degrees of freedom as it has measured values, when it agrees.
+   * How far a fitted patch lies from what all the others say, in its own and their errors, as a
+   * share of what a sound patch exceeds with that probability: above 1 when it contradicts them.
+   *
+   * @param patch its place among the patches
+   * @param chance above 0 to below 1
    */
-  public double surprise(int patch) {
+  public double surprise(int patch, double chance) {
     int first = linear.firstRows.get(patch);
     int end = linear.firstRows.get(patch + 1);
     double[][] block = linear.factor.inverseBlock(first, end);
@@ -205,12 +219,38 @@ public final class ShelfFit {
     }
     double[] pull =
         LowerTriangle.factor(lower).forward(Arrays.copyOfRange(linear.alpha, first, end));
-    return LowerTriangle.dot(pull, pull);
+    return LowerTriangle.dot(pull, pull) / usual(pull.length, chance);
   }
 
-  /** How many values count for a patch: 3 for a colour, up to 36 for a reflectance. */
-  public int measuredValues(int patch) {
-    return linear.firstRows.get(patch + 1) - linear.firstRows.get(patch);
+  /**
+   * How far a patch that was not fitted lies from what the others say, as a share of what a sound
+   * patch exceeds with that probability.
+   *
+   * @param patch a patch of paints that were fitted
+   * @param chance above 0 to below 1
+   */
+  public double surprise(PaintedPatch patch, double chance) {
+    PatchModel model = new PatchModel(patch, prior.surface());
+    PatchModel.Linear at = model.linearise(states);
+    Map<String, double[][]> jacobians = new LinkedHashMap<>();
+    for (int p = 0; p < model.paints().size(); p++) {
+      jacobians.put(model.paints().get(p), at.jacobians().get(p));
+    }
+    double[][] spread = linear.rows.covarianceOf(jacobians, linear.factor);
+    double[][] lower = new double[spread.length][];
+    for (int i = 0; i < lower.length; i++) {
+      lower[i] = Arrays.copyOf(spread[i], i + 1);
+      for (int j = 0; j <= i; j++) {
+        lower[i][j] += at.noise()[i][j];
+      }
+    }
+    double[] pull = LowerTriangle.factor(lower).forward(model.residual(states));
+    return LowerTriangle.dot(pull, pull) / usual(pull.length, chance);
+  }
+
+  /** What χ² with so many degrees of freedom exceeds with that probability. */
+  private static double usual(int values, double chance) {
+    return new ChiSquaredDistribution(values).inverseCumulativeProbability(1 - chance);
   }
 
   /** The shelf with what the patches have taught written into its paints, ready to be stored. */
