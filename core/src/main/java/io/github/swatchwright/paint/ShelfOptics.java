@@ -3,7 +3,9 @@ package io.github.swatchwright.paint;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.spectrum.Bands;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,6 +131,28 @@ public final class ShelfOptics {
    */
   public double[][] covarianceOf(Map<String, double[][]> jacobians) {
     return rows.covarianceOf(jacobians, factor);
+  }
+
+  /**
+   * The constants of paint that is expected to have some and was measured: the masstone moves
+   * smoothly until it has the measured colour, scattering stays.
+   *
+   * @param expected what its parts say
+   * @param measured its colour at full hiding
+   * @param sd error of the measured colour, above 0
+   */
+  public OpticalConstants asMeasured(OpticalConstants expected, Swatch measured, double sd) {
+    double[] internal = expected.opaque();
+    double[] state = new double[OpticsState.SIZE];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      state[band] = Math.log(internal[band] / (1 - internal[band]));
+      state[Bands.COUNT + band] = Math.log(expected.s(band));
+    }
+    return OpticsState.constants(
+        OpticsPrior.with(OpticsPrior.Scattering.UNSEEN)
+            .about(state)
+            .after(SwatchEvidence.of(measured, sd, surface))
+            .mean());
   }
 
   /** The colour to be expected of a painted patch, under D65. */

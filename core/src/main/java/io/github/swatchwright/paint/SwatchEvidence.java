@@ -16,7 +16,11 @@ final class SwatchEvidence {
 
   /** A masstone as evidence, with the stated error or the form's usual one. */
   static Evidence of(Paint paint, Swatch masstone, Saunderson surface) {
-    double sd = paint.swatchError().orElse(masstone.usualError());
+    return of(masstone, paint.swatchError().orElse(masstone.usualError()), surface);
+  }
+
+  /** A masstone as evidence with a stated error. */
+  static Evidence of(Swatch masstone, double sd, Saunderson surface) {
     if (masstone instanceof Swatch.OfReflectance measured) {
       return new Spectrum(measured, sd, surface);
     }
