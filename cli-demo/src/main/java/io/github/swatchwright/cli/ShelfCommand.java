@@ -79,7 +79,7 @@ final class ShelfCommand implements Command {
 
   private static String inWords(Hiding hiding) {
     if (hiding instanceof Hiding.Coats coats) {
-      return plain(coats.coats()) + " coats";
+      return plain(coats.coats()) + (coats.coats() == 1 ? " coat" : " coats");
     }
     if (hiding instanceof Hiding.ContrastRatio contrast) {
       return "contrast " + plain(contrast.ratio());

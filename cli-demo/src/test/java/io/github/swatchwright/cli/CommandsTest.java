@@ -46,7 +46,7 @@ class CommandsTest {
             "B     #828282  lab(54.40, 0.00, 0.00)",
             "Light D65",
             "",
-            "ΔE00    0.76  match: Most people see no difference.",
+            "ΔE00    0.77  match: Most people see no difference.",
             "ΔL′    +0.80  B is lighter",
             "ΔC′    +0.00  the same",
             "ΔH′    +0.00  the same");
@@ -99,10 +99,16 @@ class CommandsTest {
   void matchesAColourWithTheKeysOfTheContract() throws Exception {
     JsonNode result =
         json(
-            "match", "lab(70, -1, 2)", "--json", "--alternatives", "2", "--shelf", Run.fiveShelf());
+            "match",
+            "lab(72, 0.6, -0.6)",
+            "--json",
+            "--alternatives",
+            "2",
+            "--shelf",
+            Run.fiveShelf());
 
     assertThat(result.get("reachable").asBoolean()).isTrue();
-    assertThat(result.get("target").get("lab").get(0).asDouble()).isEqualTo(70);
+    assertThat(result.get("target").get("lab").get(0).asDouble()).isEqualTo(72);
     assertThat(result.get("recipes")).hasSize(2);
     JsonNode best = result.get("recipes").get(0);
     assertThat(best.fieldNames())

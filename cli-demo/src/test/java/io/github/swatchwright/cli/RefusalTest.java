@@ -28,7 +28,7 @@ class RefusalTest {
       quoteCharacter = '`',
       textBlock =
           """
-          {"name" "Grey"}|line 1, column 82: Unexpected character ('"' (code 34)): was expecting a colon to separate field name and value
+          {"name" "Grey"}|line 1, column 73: Unexpected character ('"' (code 34)): was expecting a colon to separate field name and value
           {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics
           |$.paints: holds 0 items, must hold 1 to 5000
           {"name":"Grey","medium":"acrylic"},{"name":"Grey","medium":"oil"}|$.paints[1].name: is "Grey", the name of $.paints[0] already, must be another
@@ -88,7 +88,7 @@ class RefusalTest {
           #8A4B2A|--colour|red|there is no option '--colour'; 'swatchwright match --help' lists them
           #8A4B2|--paints|2|'#8A4B2' is not a colour of the form #RRGGBB with six digits 0 to F
           lab(120, 0, 0)|--paints|2|L* in 'lab(120, 0, 0)' is 120.0, must be within [0.0, 100.0]
-          lab(50, NaN, 0)|--paints|2|a* in 'lab(50, NaN, 0)' is NaN, must be within [-160.0, 160.0]
+          lab(50, NaN, 0)|--paints|2|'NaN' in 'lab(50, NaN, 0)' is not a number
           lab(50, 1e999, 0)|--paints|2|a* in 'lab(50, 1e999, 0)' is Infinity, must be within [-160.0, 160.0]
           Rusty|--paints|2|no paint 'Rusty' on the shelf 'Five invented paints'; nearest is 'Rust' (a colour is #RRGGBB, lab(L, a, b) or the name of a paint)
           photo.jpg@10,20,5,5|--paints|2|'photo.jpg@10,20,5,5' asks for a colour from a photo, which can't be read yet; give #RRGGBB, lab(L, a, b) or the name of a paint

@@ -21,6 +21,9 @@ public record Lab(double l, double a, double b, WhitePoint white) {
           "\\s*lab\\(\\s*([^\\s,()]+)\\s*[,\\s]\\s*([^\\s,()]+)\\s*[,\\s]\\s*([^\\s,()]+)\\s*\\)\\s*",
           Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+
   /** The largest |a*| or |b*| that {@link #parse} takes: beyond any real surface's colour. */
   public static final double LARGEST_PARSED_AB = 160;
 
@@ -59,11 +62,10 @@ public record Lab(double l, double a, double b, WhitePoint white) {
   }
 
   private static double number(String digits, String text) {
-    try {
-      return Double.parseDouble(digits);
-    } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("'" + digits + "' in '" + text + "' is not a number", e);
+    if (!NUMBER.matcher(digits).matches()) {
+      throw new IllegalArgumentException("'" + digits + "' in '" + text + "' is not a number");
     }
+    return Double.parseDouble(digits);
   }
 
   /** Chroma C*ab, at least 0. */

@@ -13,13 +13,19 @@ import java.util.OptionalDouble;
  */
 public record Lch(double l, double c, OptionalDouble hueDegrees, WhitePoint white) {
 
-  /** Refuses values that are not finite, a negative chroma and a hue outside 0 to below 360. */
+  /**
+   * Refuses values that are not finite, a negative chroma, a hue outside 0 to below 360, and a
+   * chroma that one could see without a hue.
+   */
   public Lch {
     Require.finite("l", l);
     Require.nonNegative("c", c);
     if (hueDegrees.isPresent()) {
       double hue = hueDegrees.getAsDouble();
       Require.within("hueDegrees", hue, 0, Math.nextDown(360.0));
+    } else if (c >= Lab.NEUTRAL_CHROMA) {
+      throw new IllegalArgumentException(
+          "c is " + c + " without a hue, must be below " + Lab.NEUTRAL_CHROMA);
     }
   }
 
@@ -32,7 +38,7 @@ public record Lch(double l, double c, OptionalDouble hueDegrees, WhitePoint whit
     return new Lab(l, c * Math.cos(hue), c * Math.sin(hue), white);
   }
 
-  /** The same lightness and hue at another chroma. */
+  /** The same lightness and hue at another chroma; a neutral colour can't be given one. */
   public Lch withChroma(double chroma) {
     return new Lch(l, chroma, hueDegrees, white);
   }

@@ -3,6 +3,7 @@ package io.github.swatchwright.paint;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -21,9 +22,9 @@ final class GaussianBelief {
   private static final double SETTLED = 1e-11;
 
   private final RealVector mean;
-  private final RealMatrix covariance;
+  private final Array2DRowRealMatrix covariance;
 
-  private GaussianBelief(RealVector mean, RealMatrix covariance) {
+  private GaussianBelief(RealVector mean, Array2DRowRealMatrix covariance) {
     this.mean = mean;
     this.covariance = covariance;
   }
@@ -50,22 +51,29 @@ final class GaussianBelief {
 
   /** J·C·Jᵀ: covariance of values that depend on the unknowns by the Jacobian. */
   double[][] covarianceOf(double[][] jacobian) {
-    RealMatrix j = new Array2DRowRealMatrix(jacobian, false);
+    Array2DRowRealMatrix j = new Array2DRowRealMatrix(jacobian, false);
     return symmetric(j.multiply(covariance).multiply(j.transpose())).getData();
+  }
+
+  /** Two beliefs about different unknowns, side by side, without any tie between them. */
+  static GaussianBelief independent(GaussianBelief first, GaussianBelief second) {
+    int size = first.mean.getDimension();
+    Array2DRowRealMatrix covariance =
+        new Array2DRowRealMatrix(
+            size + second.mean.getDimension(), size + second.mean.getDimension());
+    covariance.setSubMatrix(first.covariance.getData(), 0, 0);
+    covariance.setSubMatrix(second.covariance.getData(), size, size);
+    return new GaussianBelief(first.mean.append(second.mean), covariance);
   }
 
   /** The belief after the evidence; its covariance is the linearised posterior's. */
   GaussianBelief after(Evidence evidence) {
-    RealMatrix noise = new Array2DRowRealMatrix(evidence.errorCovariance(), false);
-    RealVector observed = new ArrayRealVector(evidence.observed(), false);
+    Update update = new Update(evidence);
     RealVector state = mean;
     RealVector dual = new ArrayRealVector(mean.getDimension());
-    double objective = objective(evidence, observed, noise, state, dual);
+    double objective = update.objective(state, dual);
     for (int step = 0; step < MOST_STEPS; step++) {
-      Linear linear = new Linear(evidence, state, noise);
-      RealVector innovation =
-          observed.subtract(linear.prediction).add(linear.jacobian.operate(state.subtract(mean)));
-      RealVector wantedDual = linear.jacobian.preMultiply(linear.solve(innovation));
+      RealVector wantedDual = update.linearised(state).wantedDual();
       double share = 1;
       double reached = Double.POSITIVE_INFINITY;
       RealVector trialDual = dual;
@@ -73,7 +81,7 @@ final class GaussianBelief {
       for (int halving = 0; halving < MOST_HALVINGS; halving++) {
         trialDual = dual.mapMultiply(1 - share).add(wantedDual.mapMultiply(share));
         trial = mean.add(covariance.operate(trialDual));
-        reached = objective(evidence, observed, noise, trial, trialDual);
+        reached = update.objective(trial, trialDual);
         if (reached <= objective) {
           break;
         }
@@ -90,43 +98,111 @@ final class GaussianBelief {
         break;
       }
     }
-    Linear linear = new Linear(evidence, state, noise);
-    return new GaussianBelief(state, covariance.subtract(linear.explained()));
+    return new GaussianBelief(state, covariance.subtract(update.linearised(state).explained()));
   }
 
-  /** Twice the negative log posterior: with v − m = C·dual, (v−m)ᵀC⁻¹(v−m) = dualᵀ·C·dual. */
-  private double objective(
-      Evidence evidence, RealVector observed, RealMatrix noise, RealVector state, RealVector dual) {
-    RealVector residual = observed.subtract(new ArrayRealVector(evidence.predict(state.toArray())));
-    RealVector weighted = new CholeskyDecomposition(noise).getSolver().solve(residual);
-    double value = residual.dotProduct(weighted) + dual.dotProduct(state.subtract(mean));
-    return Double.isNaN(value) ? Double.POSITIVE_INFINITY : value;
+  /** One piece of evidence against this belief. */
+  private final class Update {
+    private final Evidence evidence;
+    private final RealVector observed;
+    private final double[][] noise;
+    private final DecompositionSolver noiseSolver;
+
+    private Update(Evidence evidence) {
+      this.evidence = evidence;
+      this.observed = new ArrayRealVector(evidence.observed(), false);
+      this.noise = evidence.errorCovariance();
+      this.noiseSolver =
+          new CholeskyDecomposition(new Array2DRowRealMatrix(noise, false)).getSolver();
+    }
+
+    private RealVector residual(RealVector state) {
+      return observed.subtract(new ArrayRealVector(evidence.predict(state.toArray()), false));
+    }
+
+    /** Twice the negative log posterior: with v − m = C·dual, (v−m)ᵀC⁻¹(v−m) = dualᵀ·(v−m). */
+    private double objective(RealVector state, RealVector dual) {
+      RealVector residual = residual(state);
+      double value =
+          residual.dotProduct(noiseSolver.solve(residual)) + dual.dotProduct(state.subtract(mean));
+      return Double.isNaN(value) ? Double.POSITIVE_INFINITY : value;
+    }
+
+    private Linear linearised(RealVector state) {
+      return new Linear(this, state);
+    }
   }
 
   /** The evidence linearised at one state. */
   private final class Linear {
-    private final RealVector prediction;
-    private final RealMatrix jacobian;
-    private final RealMatrix covarianceByJacobian;
+    private final RealVector innovation;
+    private final Array2DRowRealMatrix jacobian;
+    private final Array2DRowRealMatrix jacobianByCovariance;
     private final CholeskyDecomposition innovationCovariance;
 
-    private Linear(Evidence evidence, RealVector state, RealMatrix noise) {
-      double[] at = state.toArray();
-      prediction = new ArrayRealVector(evidence.predict(at), false);
-      jacobian = new Array2DRowRealMatrix(evidence.jacobian(at), false);
-      covarianceByJacobian = covariance.multiply(jacobian.transpose());
-      RealMatrix spread = jacobian.multiply(covarianceByJacobian).add(noise);
-      innovationCovariance = new CholeskyDecomposition(symmetric(spread));
+    private Linear(Update update, RealVector state) {
+      jacobian = new Array2DRowRealMatrix(update.evidence.jacobian(state.toArray()), false);
+      innovation = update.residual(state).add(jacobian.operate(state.subtract(mean)));
+      jacobianByCovariance = jacobian.multiply(covariance);
+      innovationCovariance = new CholeskyDecomposition(spread(update.noise));
     }
 
-    private RealVector solve(RealVector innovation) {
-      return innovationCovariance.getSolver().solve(innovation);
+    /** J·C·Jᵀ + Σ, symmetric to the last digit. */
+    private RealMatrix spread(double[][] noise) {
+      double[][] j = jacobian.getDataRef();
+      double[][] jc = jacobianByCovariance.getDataRef();
+      double[][] spread = new double[j.length][j.length];
+      for (int row = 0; row < j.length; row++) {
+        for (int column = 0; column <= row; column++) {
+          spread[row][column] = dot(jc[row], j[column]) + noise[row][column];
+          spread[column][row] = spread[row][column];
+        }
+      }
+      return new Array2DRowRealMatrix(spread, false);
     }
 
-    /** C·Jᵀ(J·C·Jᵀ + Σ)⁻¹J·C: what the evidence takes off the covariance. */
-    private RealMatrix explained() {
-      RealMatrix solved = innovationCovariance.getSolver().solve(covarianceByJacobian.transpose());
-      return symmetric(covarianceByJacobian.multiply(solved));
+    /** Jᵀ(J·C·Jᵀ + Σ)⁻¹(y − h + J(v − m)): C times it is the step from the mean. */
+    private RealVector wantedDual() {
+      return jacobian.preMultiply(innovationCovariance.getSolver().solve(innovation));
+    }
+
+    /**
+     * C·Jᵀ(J·C·Jᵀ + Σ)⁻¹J·C, what the evidence takes off the covariance: WᵀW with W = L⁻¹·J·C,
+     * where L·Lᵀ is the bracket.
+     */
+    private Array2DRowRealMatrix explained() {
+      double[][] w = new double[jacobianByCovariance.getRowDimension()][];
+      double[][] l = innovationCovariance.getL().getData();
+      for (int row = 0; row < w.length; row++) {
+        w[row] = jacobianByCovariance.getRow(row);
+        for (int earlier = 0; earlier < row; earlier++) {
+          subtract(w[row], l[row][earlier], w[earlier]);
+        }
+        for (int i = 0; i < w[row].length; i++) {
+          w[row][i] /= l[row][row];
+        }
+      }
+      double[][] explained = new double[w[0].length][w[0].length];
+      for (double[] row : w) {
+        for (int i = 0; i < row.length; i++) {
+          subtract(explained[i], -row[i], row);
+        }
+      }
+      return new Array2DRowRealMatrix(explained, false);
+    }
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  private static void subtract(double[] from, double times, double[] row) {
+    for (int i = 0; i < from.length; i++) {
+      from[i] -= times * row[i];
     }
   }
 

@@ -38,7 +38,7 @@ final class OpticsPrior {
     private static final Scattering WHITE_BASE = new Scattering(0, 0.2, 0.2);
 
     /** A paint that nobody has seen unmixed: any make. */
-    static final Scattering UNSEEN = new Scattering(-2, 1.3, 0.65);
+    private static final Scattering UNSEEN = new Scattering(-2, 1.3, 0.65);
 
     /** What to expect from the make and the masstone's colour (D65). */
     static Scattering of(Make make, Lab masstone) {
@@ -60,15 +60,24 @@ final class OpticsPrior {
     }
   }
 
-  /** The belief about all 72 unknowns of a paint. */
-  static GaussianBelief with(Scattering scattering) {
-    double[] mean = new double[OpticsState.SIZE];
-    double[][] covariance = new double[OpticsState.SIZE][OpticsState.SIZE];
+  /** The belief about all 72 unknowns of a paint that nobody has seen. */
+  static GaussianBelief unseen() {
+    return GaussianBelief.independent(masstone(), scattering(Scattering.UNSEEN));
+  }
+
+  /** The belief about z in all bands. */
+  static GaussianBelief masstone() {
+    return GaussianBelief.of(new double[Bands.COUNT], Z_COVARIANCE);
+  }
+
+  /** The belief about u in all bands. */
+  static GaussianBelief scattering(Scattering scattering) {
+    double[] mean = new double[Bands.COUNT];
+    double[][] covariance = new double[Bands.COUNT][Bands.COUNT];
     for (int i = 0; i < Bands.COUNT; i++) {
-      mean[Bands.COUNT + i] = scattering.mean();
+      mean[i] = scattering.mean();
       for (int j = 0; j < Bands.COUNT; j++) {
-        covariance[i][j] = Z_COVARIANCE[i][j];
-        covariance[Bands.COUNT + i][Bands.COUNT + j] =
+        covariance[i][j] =
             scattering.sd() * scattering.sd() + shapeCovariance(scattering.shapeSd(), i, j);
       }
     }

@@ -5,7 +5,6 @@ import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
-import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 
@@ -29,7 +28,7 @@ public final class PaintOptics {
     PaintOptics own =
         paint.masstone().isPresent()
             ? estimate(paint, paint.masstone().get(), surface)
-            : new PaintOptics(paint, OpticsPrior.with(OpticsPrior.Scattering.UNSEEN));
+            : new PaintOptics(paint, OpticsPrior.unseen());
     return paint.optics().isPresent()
         ? new PaintOptics(paint, own.belief.about(paint.optics().get().state()))
         : own;
@@ -37,22 +36,23 @@ public final class PaintOptics {
 
   private static PaintOptics estimate(Paint paint, Swatch masstone, Saunderson surface) {
     Lab colour = masstone.lab();
-    OpticsPrior.Scattering scattering = OpticsPrior.Scattering.of(paint.make(), colour);
-    GaussianBelief belief =
-        OpticsPrior.with(scattering).after(SwatchEvidence.of(paint, masstone, surface));
-    if (paint.hiding().isPresent()) {
-      HidingPower hidingPower = new HidingPower(new Viewing(TristimulusWeights.D65, surface));
-      ScatteringLevel evidence = new ScatteringLevel(unitScatterer(belief), hidingPower);
-      OpticsPrior.Scattering known = evidence.after(scattering, paint.hiding().get());
-      belief = OpticsPrior.with(known).after(SwatchEvidence.of(paint, masstone, surface));
-    }
-    return new PaintOptics(paint, belief);
+    GaussianBelief reflectance =
+        OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface));
+    OpticsPrior.Scattering expected = OpticsPrior.Scattering.of(paint.make(), colour);
+    OpticsPrior.Scattering known =
+        paint
+            .hiding()
+            .map(figure -> level(reflectance, surface).after(expected, figure))
+            .orElse(expected);
+    return new PaintOptics(
+        paint, GaussianBelief.independent(reflectance, OpticsPrior.scattering(known)));
   }
 
-  private static OpticalConstants unitScatterer(GaussianBelief belief) {
-    double[] state = belief.mean();
-    Arrays.fill(state, Bands.COUNT, OpticsState.SIZE, 0);
-    return OpticsState.constants(state);
+  private static ScatteringLevel level(GaussianBelief reflectance, Saunderson surface) {
+    double[] unitScatterer = Arrays.copyOf(reflectance.mean(), OpticsState.SIZE);
+    return new ScatteringLevel(
+        OpticsState.constants(unitScatterer),
+        new HidingPower(new Viewing(TristimulusWeights.D65, surface)));
   }
 
   /** The paint. */

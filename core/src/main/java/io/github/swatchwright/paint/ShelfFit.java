@@ -69,7 +69,7 @@ public final class ShelfFit {
     if (paint.effect().isPresent()) {
       prior.of(name);
     }
-    GaussianBelief unseen = OpticsPrior.with(OpticsPrior.Scattering.UNSEEN);
+    GaussianBelief unseen = OpticsPrior.unseen();
     beliefs.put(paint.name(), unseen);
     states.put(paint.name(), unseen.mean());
   }

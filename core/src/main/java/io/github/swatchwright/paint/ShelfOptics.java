@@ -149,10 +149,7 @@ public final class ShelfOptics {
       state[Bands.COUNT + band] = Math.log(expected.s(band));
     }
     return OpticsState.constants(
-        OpticsPrior.with(OpticsPrior.Scattering.UNSEEN)
-            .about(state)
-            .after(SwatchEvidence.of(measured, sd, surface))
-            .mean());
+        OpticsPrior.unseen().about(state).after(SwatchEvidence.of(measured, sd, surface)).mean());
   }
 
   /** The colour to be expected of a painted patch, under D65. */
