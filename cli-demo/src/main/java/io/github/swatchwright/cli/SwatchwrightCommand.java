@@ -26,6 +26,6 @@ final class SwatchwrightCommand implements Command {
   @Override
   public void run() {
     throw new IllegalArgumentException(
-        "name a command: compare, predict, match, calibrate or shelf; swatchwright --help tells what they do");
+        "name a command: compare, predict, match, correct, calibrate or shelf; swatchwright --help tells what they do");
   }
 }

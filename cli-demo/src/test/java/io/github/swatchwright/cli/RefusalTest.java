@@ -119,7 +119,7 @@ class RefusalTest {
   void refusesWrongUse() {
     assertRefused(
         Run.of(),
-        "name a command: compare, predict, match, calibrate or shelf; swatchwright --help tells what they do");
+        "name a command: compare, predict, match, correct, calibrate or shelf; swatchwright --help tells what they do");
     assertRefused(Run.of("blend"), "there is no command 'blend'; 'swatchwright --help' lists them");
     assertRefused(Run.of("compare", "#123456"), "Missing required parameter: 'B'");
     assertRefused(Run.of("predict"), "Missing required parameter: 'MIX'");

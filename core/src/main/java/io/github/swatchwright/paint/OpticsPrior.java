@@ -9,14 +9,14 @@ import org.apache.commons.math3.linear.RealMatrix;
 /**
  * What is believed of a paint before any evidence: smooth spectra.
  *
- * <p>z ~ N(0, 0.15·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
+ * <p>z ~ N(0, 0.2·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
  * shapeSd²·exp(−|Δλ|/60 nm)), with a level (μ, sd) by make and lightness. The levels were found on
- * measured artists' paints; how widely z and the shape of u spread was then narrowed until eight in
- * ten predictions lay in their 80 % interval ({@code CardLadderTest}). Paints on a white base vary
+ * measured artists' paints; how widely the shape of u spreads was then narrowed until eight in ten
+ * predictions lay in their 80 % interval ({@code CardLadderTest}). Paints on a white base vary
  * less: white scatters much the same at all wavelengths, so what it carries does too.
  */
 final class OpticsPrior {
-  private static final double Z_SCALE = 0.15;
+  private static final double Z_SCALE = 0.2;
   private static final double Z_PULL = 0.005;
   private static final double U_SHAPE_NM = 60;
 
@@ -46,7 +46,7 @@ final class OpticsPrior {
         case READY_MIXED -> WHITE_BASE;
         case UNSTATED -> new Scattering(0, 0.6, 0.45);
         case SINGLE_PIGMENT ->
-            isWhite(masstone) ? WHITE_BASE : new Scattering(-4.4 + 0.031 * masstone.l(), 0.9, 0.5);
+            isWhite(masstone) ? WHITE_BASE : new Scattering(-4.4 + 0.031 * masstone.l(), 0.9, 0.45);
       };
     }
 
