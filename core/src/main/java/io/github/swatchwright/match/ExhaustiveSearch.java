@@ -59,8 +59,9 @@ public final class ExhaustiveSearch implements RecipeSearch {
         if (later > 0) {
           tryRatios(place + 1, dropsLeft - count, common);
         } else if (common == 1) {
-          double deltaE00 = mixColour.deltaE00();
-          if (deltaE00 <= shortlist.threshold()) {
+          double limit = shortlist.threshold();
+          double deltaE00 = mixColour.deltaE00(limit);
+          if (deltaE00 <= limit && deltaE00 < Double.POSITIVE_INFINITY) {
             shortlist.offer(new Candidate(paints, drops, deltaE00));
           }
         }

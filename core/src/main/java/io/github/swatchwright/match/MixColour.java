@@ -16,6 +16,9 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
  * correction of it is k1 + (1 − k1)(1 − k2)·S/(D − k2·S): one division a band.
  */
 final class MixColour {
+  /** S_L = 1 + 0.015(L̄ − 50)²/√(20 + (L̄ − 50)²) at a mean lightness of 0 or 100, its largest. */
+  private static final double LARGEST_SL = 1 + 0.015 * 2500 / Math.sqrt(2520);
+
   private final double[][] absorption;
   private final double[][] scattering;
   private final double[][] k;
@@ -26,6 +29,10 @@ final class MixColour {
   private final WhitePoint white;
   private final Saunderson surface;
   private final Lab target;
+  private final double[] seen = new double[Bands.COUNT];
+  private double threshold = Double.POSITIVE_INFINITY;
+  private double lowestY = Double.NEGATIVE_INFINITY;
+  private double highestY = Double.POSITIVE_INFINITY;
 
   MixColour(SearchSpace space, Lab target, int paints) {
     absorption = space.absorptionPerDrop();
@@ -57,23 +64,50 @@ final class MixColour {
     }
   }
 
-  /** ΔE00 of the whole mix from the target. */
-  double deltaE00() {
+  /**
+   * ΔE00 of the whole mix from the target, or infinity when its Y alone says that it is above the
+   * limit.
+   */
+  double deltaE00(double limit) {
+    if (limit != threshold) {
+      tighten(limit);
+    }
     double[] mixK = k[k.length - 1];
     double[] mixS = s[s.length - 1];
     double k1 = surface.k1();
     double k2 = surface.k2();
     double through = (1 - k1) * (1 - k2);
-    double x = 0;
     double y = 0;
-    double z = 0;
     for (int i = 0; i < Bands.COUNT; i++) {
       double d = mixK[i] + mixS[i] + Math.sqrt(mixK[i] * (mixK[i] + 2 * mixS[i]));
-      double seen = k1 + through * mixS[i] / (d - k2 * mixS[i]);
-      x += wx[i] * seen;
-      y += wy[i] * seen;
-      z += wz[i] * seen;
+      seen[i] = k1 + through * mixS[i] / (d - k2 * mixS[i]);
+      y += wy[i] * seen[i];
+    }
+    if (y < lowestY || y > highestY) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double x = 0;
+    double z = 0;
+    for (int i = 0; i < Bands.COUNT; i++) {
+      x += wx[i] * seen[i];
+      z += wz[i] * seen[i];
     }
     return Ciede2000.deltaE(target, new Xyz(x, y, z, white).toLab());
+  }
+
+  /**
+   * Finds the Y that can still be within the limit. The chroma and hue terms of CIEDE2000 are never
+   * negative together, since |R_T| is below 2, so ΔE00 ≥ |ΔL′|/S_L; a margin of a millionth is for
+   * rounding.
+   */
+  private void tighten(double limit) {
+    threshold = limit;
+    double step = LARGEST_SL * limit * (1 + 1e-6) + 1e-6;
+    lowestY = target.l() > step ? luminance(target.l() - step) : Double.NEGATIVE_INFINITY;
+    highestY = step < 1e3 ? luminance(target.l() + step) : Double.POSITIVE_INFINITY;
+  }
+
+  private double luminance(double lightness) {
+    return new Lab(lightness, 0, 0, white).toXyz().y();
   }
 }

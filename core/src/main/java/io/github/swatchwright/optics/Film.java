@@ -29,6 +29,8 @@ public record Film(double k, double s, double x) {
   /** The thickness of one coat of the usual wet thickness. */
   public static final double COAT = 3;
 
+  private static final double SERIES_BELOW = 0.01;
+
   /** Refuses negative numbers and those that are not finite. */
   public Film {
     Require.nonNegative("k", k);
@@ -45,8 +47,14 @@ public record Film(double k, double s, double x) {
     return (k + s) * x * tau + 1;
   }
 
+  /** tanh(y)/y by one exponential; below 0.01, where that loses digits, by its series to y⁶. */
   private static double tau(double y) {
-    return y == 0 ? 1 : Math.tanh(y) / y;
+    if (y < SERIES_BELOW) {
+      double t = y * y;
+      return 1 + t * (-1.0 / 3 + t * (2.0 / 15 - t * 17 / 315));
+    }
+    double e = Math.exp(-2 * y);
+    return (1 - e) / ((1 + e) * y);
   }
 
   /** R0: internal reflectance over a base that reflects nothing, 0 to below 1. */
@@ -71,13 +79,17 @@ public record Film(double k, double s, double x) {
     return over(k, s, x, rg);
   }
 
-  /** The same without an object, for whole spectra; rounding never takes it above 1. */
+  /**
+   * The same without an object, for whole spectra, with sech² = 1 − tanh²; rounding never takes it
+   * above 1.
+   */
   static double over(double k, double s, double x, double rg) {
     double y = x * Math.sqrt(k * (k + 2 * s));
     double tau = tau(y);
     double denominator = denominator(k, s, x, tau);
     double r0 = s * x * tau / denominator;
-    double t = 1 / (Math.cosh(y) * denominator);
-    return Math.min(1, r0 + t * t * rg / (1 - r0 * rg));
+    double tanh = tau * y;
+    double tSquared = (1 - tanh) * (1 + tanh) / (denominator * denominator);
+    return Math.min(1, r0 + tSquared * rg / (1 - r0 * rg));
   }
 }
