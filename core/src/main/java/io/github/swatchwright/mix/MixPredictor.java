@@ -14,9 +14,8 @@ import java.util.Map;
 /**
  * Predicts mixes of a shelf's paints under one light, with the spread to expect.
  *
- * <p>The spread is carried to first order from three sources: each paint's own covariance, the
- * scatter of drops (each drop's volume independently), and nothing else. It is as honest as they
- * are.
+ * <p>The spread is carried to first order from three sources: the paints' covariance, the scatter
+ * of drops (each drop's volume independently), and nothing else. It is as honest as they are.
  */
 public final class MixPredictor {
   /** Relative scatter of a drop's volume, as sd, unless another is known. */
