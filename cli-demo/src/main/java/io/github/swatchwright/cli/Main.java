@@ -82,7 +82,9 @@ public final class Main {
     commandLine.addSubcommand(new CompareCommand(output));
     commandLine.addSubcommand(new PredictCommand(output));
     commandLine.addSubcommand(new MatchCommand(output));
+    commandLine.addSubcommand(new CorrectCommand(output));
     commandLine.addSubcommand(new SampleCommand(output));
+    commandLine.addSubcommand(new CalibrateCommand(output));
     commandLine.addSubcommand(new ShelfCommand(output));
     return commandLine.setExpandAtFiles(false).setUsageHelpWidth(HELP_WIDTH);
   }

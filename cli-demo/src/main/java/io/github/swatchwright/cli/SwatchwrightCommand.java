@@ -26,6 +26,7 @@ final class SwatchwrightCommand implements Command {
   @Override
   public void run() {
     throw new IllegalArgumentException(
-        "name a command: compare, predict, match, sample or shelf; swatchwright --help tells what they do");
+        "name a command: compare, predict, match, correct, sample, calibrate or shelf; "
+            + "swatchwright --help tells what they do");
   }
 }

@@ -207,7 +207,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "compare", "predict", "match", "shelf"})
+  @ValueSource(strings = {"", "compare", "predict", "match", "correct", "shelf"})
   void helpHasAnExampleThatWorks(String command) {
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 

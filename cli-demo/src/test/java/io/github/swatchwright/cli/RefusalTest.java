@@ -29,7 +29,7 @@ class RefusalTest {
       textBlock =
           """
           {"name" "Grey"}|line 1, column 73: Unexpected character ('"' (code 34)): was expecting a colon to separate field name and value
-          {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes
+          {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics
           |$.paints: holds 0 items, must hold 1 to 5000
           {"name":"Grey","medium":"acrylic"},{"name":"Grey","medium":"oil"}|$.paints[1].name: is "Grey", the name of $.paints[0] already, must be another
           {"name":"Grey","medium":"acrylic","swatchError":NaN}|$.paints[0].swatchError: is NaN, must be a finite number within ±1.7976931348623157E308
@@ -119,7 +119,8 @@ class RefusalTest {
   void refusesWrongUse() {
     assertRefused(
         Run.of(),
-        "name a command: compare, predict, match, sample or shelf; swatchwright --help tells what they do");
+        "name a command: compare, predict, match, correct, sample, calibrate or shelf; "
+            + "swatchwright --help tells what they do");
     assertRefused(Run.of("blend"), "there is no command 'blend'; 'swatchwright --help' lists them");
     assertRefused(Run.of("compare", "#123456"), "Missing required parameter: 'B'");
     assertRefused(Run.of("predict"), "Missing required parameter: 'MIX'");

@@ -26,7 +26,8 @@ final class PaintJson {
             "dropMillilitres",
             "swatchError",
             "effect",
-            "notes");
+            "notes",
+            "optics");
     return element.make(
         () ->
             new Paint(
@@ -50,7 +51,8 @@ final class PaintJson {
                 fields
                     .optional("effect")
                     .map(field -> field.oneOf(List.of(Effect.values()), Effect::word)),
-                fields.optional("notes").map(JsonElement::text).orElse("")));
+                fields.optional("notes").map(JsonElement::text).orElse(""),
+                fields.optional("optics").map(OpticsJson::read)));
   }
 
   private static Make make(JsonElement field) {
@@ -80,6 +82,9 @@ final class PaintJson {
     }
     if (!paint.notes().isEmpty()) {
       JsonOutput.text(json, "notes", paint.notes());
+    }
+    if (paint.optics().isPresent()) {
+      OpticsJson.write(json, paint.optics().get());
     }
     json.writeEndObject();
   }

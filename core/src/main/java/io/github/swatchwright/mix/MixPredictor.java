@@ -7,14 +7,15 @@ import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Predicts mixes of a shelf's paints under one light, with the spread to expect.
  *
- * <p>The spread is carried to first order from three sources: each paint's own covariance, the
- * scatter of drops (each drop's volume independently), and nothing else. It is as honest as they
- * are.
+ * <p>The spread is carried to first order from three sources: the paints' covariance, the scatter
+ * of drops (each drop's volume independently), and nothing else. It is as honest as they are.
  */
 public final class MixPredictor {
   /** Relative scatter of a drop's volume, as sd, unless another is known. */
@@ -66,10 +67,14 @@ public final class MixPredictor {
     OpticalConstants constants = constants(mix);
     double[] internal = constants.opaque();
     double[][] labByQ = labByQ(internal);
-    double[][] covariance = new double[3][3];
+    Map<String, double[][]> jacobians = new LinkedHashMap<>();
     double volume = mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
     for (Mix.Part part : mix.parts()) {
-      addPaintError(covariance, labByQ, constants, of(part), part.millilitres() / volume);
+      jacobians.put(
+          part.paint().name(), byPaint(labByQ, constants, of(part), part.millilitres() / volume));
+    }
+    double[][] covariance = optics.covarianceOf(jacobians);
+    for (Mix.Part part : mix.parts()) {
       double sdOfShare =
           dropScatter * part.paint().dropMillilitres() * Math.sqrt(part.drops()) / volume;
       addDropError(covariance, labByQ, constants, of(part).constants(), sdOfShare);
@@ -92,15 +97,11 @@ public final class MixPredictor {
   }
 
   /**
-   * Adds J·C·Jᵀ of one paint: with q = K/S of the mix, ∂q/∂z = −c·K(1 + R)/S and ∂q/∂u = c(K −
-   * q·Sₚ)/S, where K, Sₚ and R are the paint's own and S the mix's.
+   * Derivatives of the colour by one paint's unknowns: with q = K/S of the mix, ∂q/∂z = −c·K(1 +
+   * R)/S and ∂q/∂u = c(K − q·Sₚ)/S, where K, Sₚ and R are the paint's own and S the mix's.
    */
-  private static void addPaintError(
-      double[][] covariance,
-      double[][] labByQ,
-      OpticalConstants mixed,
-      PaintOptics paint,
-      double share) {
+  private static double[][] byPaint(
+      double[][] labByQ, OpticalConstants mixed, PaintOptics paint, double share) {
     OpticalConstants own = paint.constants();
     double[] masstone = paint.masstone();
     double[][] jacobian = new double[3][2 * Bands.COUNT];
@@ -113,12 +114,7 @@ public final class MixPredictor {
         jacobian[row][Bands.COUNT + band] = labByQ[row][band] * byU;
       }
     }
-    double[][] added = paint.covarianceOf(jacobian);
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        covariance[i][j] += added[i][j];
-      }
-    }
+    return jacobian;
   }
 
   /** Adds what an error in one paint's share does: ∂q/∂c = (K − q·Sₚ)/S. */

@@ -39,6 +39,16 @@ final class GaussianBelief {
     return mean.toArray();
   }
 
+  /** C·g: how the unknowns vary with a value that depends on them by the gradient g. */
+  double[] spreadAlong(double[] gradient) {
+    return covariance.operate(gradient);
+  }
+
+  /** The same covariance about another mean. */
+  GaussianBelief about(double[] newMean) {
+    return new GaussianBelief(new ArrayRealVector(newMean), covariance);
+  }
+
   /** J·C·Jᵀ: covariance of values that depend on the unknowns by the Jacobian. */
   double[][] covarianceOf(double[][] jacobian) {
     Array2DRowRealMatrix j = new Array2DRowRealMatrix(jacobian, false);

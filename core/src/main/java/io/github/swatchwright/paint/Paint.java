@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param swatchError the masstone's error as sd of L*, a* and b*, when stated: above 0 to 50
  * @param effect a look that keeps it out of computed mixes
  * @param notes free text
+ * @param optics what test cards have taught about it
  */
 public record Paint(
     String name,
@@ -28,7 +29,8 @@ public record Paint(
     double dropMillilitres,
     OptionalDouble swatchError,
     Optional<Effect> effect,
-    String notes) {
+    String notes,
+    Optional<FittedOptics> optics) {
 
   /** A drop from a hobby dropper bottle (common practice: 18 to 35 drops to the millilitre). */
   public static final double USUAL_DROP_MILLILITRES = 0.04;
@@ -71,6 +73,48 @@ public record Paint(
         "");
   }
 
+  /** A paint that no test card has touched. */
+  public Paint(
+      String name,
+      Medium medium,
+      Finish finish,
+      Make make,
+      Optional<Swatch> masstone,
+      Optional<Hiding> hiding,
+      double dropMillilitres,
+      OptionalDouble swatchError,
+      Optional<Effect> effect,
+      String notes) {
+    this(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        Optional.empty());
+  }
+
+  /** This paint with what test cards have taught about it. */
+  public Paint withOptics(FittedOptics fitted) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        Optional.of(fitted));
+  }
+
   /** This paint, known to be made in the stated way. */
   public Paint withMake(Make newMake) {
     return new Paint(
@@ -83,7 +127,8 @@ public record Paint(
         dropMillilitres,
         swatchError,
         effect,
-        notes);
+        notes,
+        optics);
   }
 
   /** This paint with a hiding figure. */
@@ -98,7 +143,8 @@ public record Paint(
         dropMillilitres,
         swatchError,
         effect,
-        notes);
+        notes,
+        optics);
   }
 
   /** This paint with the error of its masstone stated. */
@@ -113,7 +159,8 @@ public record Paint(
         dropMillilitres,
         OptionalDouble.of(sd),
         effect,
-        notes);
+        notes,
+        optics);
   }
 
   /** Why the model can't compute with this paint; empty when it can. */
@@ -121,6 +168,8 @@ public record Paint(
     if (effect.isPresent()) {
       return Optional.of("is " + effect.get().word() + ", which the model doesn't hold for");
     }
-    return masstone.isPresent() ? Optional.empty() : Optional.of("has no masstone");
+    return masstone.isPresent() || optics.isPresent()
+        ? Optional.empty()
+        : Optional.of("has no masstone");
   }
 }

@@ -17,15 +17,24 @@ public final class PaintOptics {
   private final GaussianBelief belief;
   private final OpticalConstants constants;
 
-  private PaintOptics(Paint paint, GaussianBelief belief) {
+  PaintOptics(Paint paint, GaussianBelief belief) {
     this.paint = paint;
     this.belief = belief;
     this.constants = OpticsState.constants(belief.mean());
   }
 
-  /** Estimates a computable paint from its own evidence. */
+  /** Estimates a computable paint from its own evidence, and from test cards when it has a fit. */
   static PaintOptics estimate(Paint paint, Saunderson surface) {
-    Swatch masstone = paint.masstone().orElseThrow();
+    PaintOptics own =
+        paint.masstone().isPresent()
+            ? estimate(paint, paint.masstone().get(), surface)
+            : new PaintOptics(paint, OpticsPrior.unseen());
+    return paint.optics().isPresent()
+        ? new PaintOptics(paint, own.belief.about(paint.optics().get().state()))
+        : own;
+  }
+
+  private static PaintOptics estimate(Paint paint, Swatch masstone, Saunderson surface) {
     Lab colour = masstone.lab();
     GaussianBelief reflectance =
         OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface));
@@ -61,8 +70,13 @@ public final class PaintOptics {
     return OpticsState.masstone(belief.mean());
   }
 
+  GaussianBelief belief() {
+    return belief;
+  }
+
   /**
-   * The covariance that this paint's error gives to values that depend on its unknowns: J·C·Jᵀ.
+   * The covariance that this paint's error gives to values that depend on its unknowns: J·C·Jᵀ,
+   * without what test cards have taught, which {@link ShelfOptics#covarianceOf} knows.
    *
    * @param jacobian a row for each value; columns are the derivatives by z in all bands, then by u
    * @return as many rows and columns as the Jacobian has rows

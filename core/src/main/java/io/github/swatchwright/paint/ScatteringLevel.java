@@ -17,7 +17,7 @@ final class ScatteringLevel {
   private static final double GRID_SDS = 6;
 
   /** Hiding figures are judged with an error of their own; the shape of S adds to it. */
-  private static final double INFLATION = 0.35;
+  private static final double INFLATION = 0.25;
 
   private static final double COATS_ERROR = 0.15;
   private static final double RATIO_ERROR = 0.01;

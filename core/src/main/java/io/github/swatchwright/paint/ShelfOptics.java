@@ -1,8 +1,11 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.spectrum.Bands;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,11 +29,49 @@ public final class ShelfOptics {
   private final Shelf shelf;
   private final Saunderson surface;
   private final Map<String, PaintOptics> byName;
+  private final EvidenceRows rows;
+  private final LowerTriangle factor;
 
   private ShelfOptics(Shelf shelf, Saunderson surface, Map<String, PaintOptics> byName) {
     this.shelf = shelf;
     this.surface = surface;
     this.byName = byName;
+    this.rows = rowsOf(byName);
+    this.factor = rows.factor();
+  }
+
+  private static EvidenceRows rowsOf(Map<String, PaintOptics> byName) {
+    Map<String, GaussianBelief> beliefs = new LinkedHashMap<>();
+    int size = 0;
+    for (PaintOptics optics : byName.values()) {
+      beliefs.put(optics.paint().name(), optics.belief());
+      for (FittedOptics.Row row : fittedRows(optics.paint())) {
+        size = Math.max(size, row.number() + 1);
+      }
+    }
+    EvidenceRows rows = new EvidenceRows(size, beliefs);
+    for (PaintOptics optics : byName.values()) {
+      for (FittedOptics.Row row : fittedRows(optics.paint())) {
+        rows.add(optics.paint().name(), row.number(), doubles(row.slopes()));
+      }
+    }
+    return rows;
+  }
+
+  EvidenceRows rows() {
+    return rows;
+  }
+
+  private static List<FittedOptics.Row> fittedRows(Paint paint) {
+    return paint.optics().map(FittedOptics::rows).orElse(List.of());
+  }
+
+  static double[] doubles(float[] values) {
+    double[] wide = new double[values.length];
+    for (int i = 0; i < wide.length; i++) {
+      wide[i] = values[i];
+    }
+    return wide;
   }
 
   /**
@@ -78,6 +119,44 @@ public final class ShelfOptics {
   /** The surface correction that all of it shares. */
   public Saunderson surface() {
     return surface;
+  }
+
+  /**
+   * The covariance of values that depend on several paints: J·C·Jᵀ, with all that swatches and test
+   * cards say of the paints together.
+   *
+   * @param jacobians for each paint by its name, a row for each value; columns are the derivatives
+   *     by z in all bands, then by u
+   * @return as many rows and columns as the Jacobians have rows
+   */
+  public double[][] covarianceOf(Map<String, double[][]> jacobians) {
+    return rows.covarianceOf(jacobians, factor);
+  }
+
+  /**
+   * The constants of paint that is expected to have some and was measured: the masstone moves
+   * smoothly until it has the measured colour, scattering stays.
+   *
+   * @param expected what its parts say
+   * @param measured its colour at full hiding
+   * @param sd error of the measured colour, above 0
+   */
+  public OpticalConstants asMeasured(OpticalConstants expected, Swatch measured, double sd) {
+    double[] internal = expected.opaque();
+    double[] state = new double[OpticsState.SIZE];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      state[band] = Math.log(internal[band] / (1 - internal[band]));
+      state[Bands.COUNT + band] = Math.log(expected.s(band));
+    }
+    return OpticsState.constants(
+        OpticsPrior.unseen().about(state).after(SwatchEvidence.of(measured, sd, surface)).mean());
+  }
+
+  /** The colour to be expected of a painted patch, under D65. */
+  public Lab lab(PaintedPatch patch) {
+    Map<String, double[]> states = new LinkedHashMap<>();
+    patch.volumes().keySet().forEach(name -> states.put(name, of(name).belief().mean()));
+    return new PatchModel(patch, surface).lab(states);
   }
 
   /** The paints that can be computed with, in the shelf's order. */

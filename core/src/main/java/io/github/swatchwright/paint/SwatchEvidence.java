@@ -16,11 +16,20 @@ final class SwatchEvidence {
 
   /** A masstone as evidence, with the stated error or the form's usual one. */
   static Evidence of(Paint paint, Swatch masstone, Saunderson surface) {
-    double sd = paint.swatchError().orElse(masstone.usualError());
+    return of(masstone, paint.swatchError().orElse(masstone.usualError()), surface);
+  }
+
+  /** A masstone as evidence with a stated error. */
+  static Evidence of(Swatch masstone, double sd, Saunderson surface) {
     if (masstone instanceof Swatch.OfReflectance measured) {
       return new Spectrum(measured, sd, surface);
     }
     return new Colour(masstone.lab(), sd, new Viewing(TristimulusWeights.D65, surface));
+  }
+
+  /** A reflectance with an error stated in units of L*. */
+  static Spectrum spectrum(Swatch.OfReflectance measured, double sd, Saunderson surface) {
+    return new Spectrum(measured, sd, surface);
   }
 
   /**
@@ -66,7 +75,7 @@ final class SwatchEvidence {
    * A reflectance: z itself in every band that was measured. An error of e in L* is one of
    * 3/116·R^(2/3)·e in R, and that over dR/dz in z.
    */
-  private static final class Spectrum implements Evidence {
+  static final class Spectrum implements Evidence {
     private final int[] bands;
     private final double[] logits;
     private final double[] variances;
@@ -88,6 +97,11 @@ final class SwatchEvidence {
 
     private static double inside(double r) {
       return Math.max(1e-6, Math.min(1 - 1e-6, r));
+    }
+
+    /** Variances of the logits, band by band. */
+    double[] variances() {
+      return variances.clone();
     }
 
     @Override

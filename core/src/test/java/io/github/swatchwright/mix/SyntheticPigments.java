@@ -24,10 +24,15 @@ import java.util.function.DoubleUnaryOperator;
  * Their absorption spans four orders of magnitude and their scattering two. The shapes are in ln K
  * and know nothing of the estimate's prior, which is in the logit of reflectance.
  */
-final class SyntheticPigments {
-  static final Viewing VIEWING = new Viewing(TristimulusWeights.D65, new Saunderson(0.035, 0.4));
+public final class SyntheticPigments {
+  public static final Viewing VIEWING =
+      new Viewing(TristimulusWeights.D65, new Saunderson(0.035, 0.4));
+
+  private static final int WAVES = 4;
+  private static final double WAVE_HEIGHT = 0.6;
 
   private final Random random;
+  private final Random waves;
   private final List<Pigment> pigments = new ArrayList<>();
 
   /**
@@ -36,9 +41,9 @@ final class SyntheticPigments {
    * @param name of its family, with a number
    * @param truth its constants
    */
-  record Pigment(String name, OpticalConstants truth) {
+  public record Pigment(String name, OpticalConstants truth) {
 
-    Lab colour() {
+    public Lab colour() {
       return VIEWING.lab(truth.opaque());
     }
 
@@ -47,7 +52,7 @@ final class SyntheticPigments {
     }
 
     /** What a painter with a colour meter would write down. */
-    Paint swatch(Make make) {
+    public Paint swatch(Make make) {
       return Paint.of(name, Medium.ACRYLIC, new Swatch.OfLab(colour()))
           .withMake(make)
           .withSwatchError(0.5);
@@ -62,17 +67,18 @@ final class SyntheticPigments {
       return swatch(Make.SINGLE_PIGMENT).withHiding(new Hiding.Coats(Math.min(100, coats)));
     }
 
-    Paint withContrastRatio() {
+    public Paint withContrastRatio() {
       return swatch(Make.SINGLE_PIGMENT).withHiding(new Hiding.ContrastRatio(contrastRatio()));
     }
   }
 
   private SyntheticPigments(long seed) {
     random = new Random(seed);
+    waves = new Random(seed + 1000);
   }
 
   /** A shelf of 14 pigments. */
-  static List<Pigment> shelf(long seed) {
+  public static List<Pigment> shelf(long seed) {
     SyntheticPigments shelf = new SyntheticPigments(seed);
     shelf.add("white", 1, 0.3, nm -> 0.0008 + 0.8 * falling(nm, 395, 8));
     double blackAbsorption = shelf.about(7);
@@ -108,13 +114,36 @@ final class SyntheticPigments {
     return value * Math.exp(Math.log(1.5) * random.nextGaussian());
   }
 
+  /**
+   * Waves of scattering about its power law, in ln S: the index of refraction of a real pigment
+   * rises and falls about its absorption, and its particles are of many sizes. White has none.
+   */
+  private DoubleUnaryOperator structure(double size) {
+    double[] heights = new double[WAVES];
+    double[] centres = new double[WAVES];
+    double[] widths = new double[WAVES];
+    for (int i = 0; i < WAVES; i++) {
+      heights[i] = size * waves.nextGaussian();
+      centres[i] = 380 + 350 * waves.nextDouble();
+      widths[i] = 30 + 60 * waves.nextDouble();
+    }
+    return nm -> {
+      double sum = 0;
+      for (int i = 0; i < WAVES; i++) {
+        sum += heights[i] * band(nm, centres[i], widths[i]);
+      }
+      return sum;
+    };
+  }
+
   private void add(String name, double s550, double power, DoubleUnaryOperator absorption) {
+    DoubleUnaryOperator structure = structure(name.equals("white") ? 0 : WAVE_HEIGHT);
     double[] k = new double[Bands.COUNT];
     double[] s = new double[Bands.COUNT];
     for (int i = 0; i < Bands.COUNT; i++) {
       double nm = Bands.wavelengthNm(i);
       k[i] = absorption.applyAsDouble(nm);
-      s[i] = s550 * Math.pow(550 / nm, power);
+      s[i] = s550 * Math.pow(550 / nm, power) * Math.exp(structure.applyAsDouble(nm));
     }
     pigments.add(new Pigment(name, OpticalConstants.of(k, s)));
   }

@@ -1,0 +1,96 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.calibrate.Correction;
+import io.github.swatchwright.calibrate.Corrector;
+import io.github.swatchwright.json.CorrectionJson;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what to add to a pot that came out wrong. */
+@CommandLine.Command(
+    name = "correct",
+    description = "Tells which drops to add to a pot that came out wrong.",
+    footer = {
+      "",
+      "Example:",
+      "  swatchwright correct 'Titanium white:6, Red oxide:2' --measured '#C3907F'"
+          + " --target '#B47A68'"
+    })
+final class CorrectCommand implements Command {
+  private final Output output;
+
+  @Mixin SharedOptions shared = new SharedOptions();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "MIX",
+      description = "What is in the pot, such as \"Name:3, Other name:1\"; the numbers are drops.")
+  String mix = "";
+
+  @Option(
+      names = "--measured",
+      paramLabel = "COLOUR",
+      required = true,
+      description = "The colour that the pot has, painted and dry.")
+  String measured = "";
+
+  @Option(
+      names = "--target",
+      paramLabel = "COLOUR",
+      required = true,
+      description = "The colour that it should have.")
+  String target = "";
+
+  CorrectCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    Shelf shelf = shared.shelf();
+    Mix pot = Mix.parse(mix, shelf);
+    Swatch seen = ColourArgument.parse(measured, shelf);
+    Swatch wanted = ColourArgument.parse(target, shelf);
+    Correction correction =
+        Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
+            .correct(pot, seen, seen.usualError(), wanted);
+    if (shared.json) {
+      output.text(CorrectionJson.toText(correction, shared.light()));
+    } else {
+      print(correction);
+    }
+  }
+
+  private void print(Correction correction) {
+    output.line("The pot is ΔE00 %.1f from the target.", correction.now());
+    if (correction.additions().isEmpty()) {
+      output.line(
+          correction.startAfresh()
+              ? "Nothing that can be added brings it nearer: start afresh."
+              : "That is near enough: add nothing.");
+      return;
+    }
+    for (Correction.Addition addition : correction.additions()) {
+      output.line(
+          "  add %2d %s %s%s, then ΔE00 %.1f",
+          addition.drops().count(),
+          addition.drops().count() == 1 ? "drop  of" : "drops of",
+          output.block(addition.predicted()),
+          addition.drops().paint().name(),
+          addition.deltaE00());
+    }
+    output.line("Then expect %s.", Output.notation(correction.predicted()));
+    if (correction.startAfresh()) {
+      output.line(
+          correction.deltaE00() > 2
+              ? "That isn't near: start afresh."
+              : "That more than doubles the pot: starting afresh needs less paint.");
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package io.github.swatchwright.cli;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file wholly or not at all: a file of that name stays as it is until the new one is. */
+final class WholeFile {
+  private WholeFile() {}
+
+  /**
+   * Writes a text.
+   *
+   * @throws IllegalArgumentException when it can't be written there
+   */
+  static void write(Path file, String text) {
+    Path absolute = file.toAbsolutePath();
+    Path folder = absolute.getParent();
+    try {
+      if (folder == null || Files.isDirectory(absolute)) {
+        throw new IllegalArgumentException("--out: " + file + " is a directory, must be a file");
+      }
+      Path draft = Files.createTempFile(folder, ".swatchwright-", ".draft");
+      try {
+        Files.writeString(draft, text, StandardCharsets.UTF_8);
+        try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
+          channel.force(true);
+        }
+        Files.move(draft, absolute, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (IOException e) {
+      throw new IllegalArgumentException(
+          "--out: " + file + " can't be written: " + e.getMessage(), e);
+    }
+  }
+}

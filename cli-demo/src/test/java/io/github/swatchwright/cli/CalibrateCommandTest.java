@@ -1,0 +1,137 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CalibrateCommandTest {
+  private static final String CARD =
+      "{\"parts\":{\"White\":5,\"Grün, dunkel\":1},\"measured\":{\"lab\":[66,-9,4]}}";
+
+  @TempDir Path folder = Path.of("");
+
+  private String cards(String... cards) throws IOException {
+    Path file = folder.resolve("cards.json");
+    Files.writeString(
+        file,
+        "{\"format\":\"swatchwright-cards\",\"version\":1,\"cards\":["
+            + String.join(",", cards)
+            + "]}");
+    return file.toString();
+  }
+
+  private String better() {
+    return folder.resolve("better.shelf.json").toString();
+  }
+
+  @Test
+  void writesABetterShelfThatPredictsWhatWasMeasured() throws Exception {
+    Run run =
+        Run.of("calibrate", cards(CARD), "--shelf", Run.fiveShelf(), "--out", better(), "--json");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.status()).isZero();
+    JsonNode result = new ObjectMapper().readTree(run.out());
+    assertThat(result.get("paints")).hasSize(2);
+    JsonNode residual = result.get("residual");
+    assertThat(residual.get("after").asDouble()).isLessThan(residual.get("before").asDouble());
+    JsonNode before = prediction(Run.fiveShelf());
+    JsonNode after = prediction(better());
+    assertThat(after.get("interval").get("deltaE00").asDouble())
+        .isLessThan(before.get("interval").get("deltaE00").asDouble());
+    // The card's own error is one unit.
+    assertThat(Math.abs(after.get("predicted").get("lab").get(0).asDouble() - 66)).isLessThan(1);
+  }
+
+  private static JsonNode prediction(String shelf) throws IOException {
+    Run run = Run.of("predict", "White:5, Grün, dunkel:1", "--json", "--shelf", shelf);
+    return new ObjectMapper().readTree(run.out()).get("predictions").get(0);
+  }
+
+  @Test
+  void saysInWordsWhatTheCardsDid() throws Exception {
+    String out =
+        Run.of("calibrate", cards(CARD), "--shelf", Run.fiveShelf(), "--out", better()).out();
+    assertThat(out)
+        .contains("now  White (1 card)", "now  all cards")
+        .endsWith("Written to " + better() + ".\n");
+  }
+
+  @Test
+  void theExampleInItsHelpWorks() throws Exception {
+    assertThat(Run.of("calibrate", "--help").out())
+        .contains("swatchwright calibrate cards.json --out better.shelf.json");
+    String card =
+        "{\"parts\":{\"Titanium white\":5,\"Red oxide\":1},\"measured\":{\"srgb\":\"#C08070\"}}";
+    assertThat(Run.of("calibrate", cards(card), "--out", better()).status()).isZero();
+  }
+
+  @Test
+  void badCardsAreRefusedInOneLineAndTheShelfStaysAsItWas() throws Exception {
+    Path shelf = Files.copy(Path.of(Run.fiveShelf()), folder.resolve("mine.shelf.json"));
+    String old = Files.readString(shelf);
+    refuses(shelf, CARD.replace("White", "Wite"), "card 1: no paint 'Wite' on the shelf");
+    refuses(shelf, CARD.replace(":5,", ":0,"), "must be a finite number above 0");
+    refuses(shelf, CARD.replace(":5,", ":-1,"), "must be a finite number above 0");
+    refuses(shelf, CARD.replace(":5,", ":NaN,"), "must be a finite number");
+    refuses(shelf, CARD.replace("White", "Brass"), "card 1: 'Brass' is metallic");
+    refuses(shelf, CARD.replace("White", "Rust"), "card 1: the parts are of more than one medium");
+    refuses(shelf, CARD.replace("}}", "},\"measured\":{\"srgb\":\"#102030\"}}"), "measured");
+    assertThat(Files.readString(shelf)).isEqualTo(old);
+    Run missing = Run.of("calibrate", folder.resolve("none.json").toString(), "--out", better());
+    assertThat(missing.status()).isEqualTo(2);
+    assertThat(missing.err().lines()).hasSize(1);
+  }
+
+  private void refuses(Path shelf, String card, String message) throws IOException {
+    Run run =
+        Run.of("calibrate", cards(card), "--shelf", shelf.toString(), "--out", shelf.toString());
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains(message);
+  }
+
+  @Test
+  void aShelfIsOldOrNewWhenTheProgramIsKilledInTheMiddle() throws Exception {
+    Path shelf = folder.resolve("mine.shelf.json");
+    String[] args = {
+      "calibrate", cards(CARD), "--shelf", shelf.toString(), "--out", shelf.toString()
+    };
+    String old = Files.readString(Path.of(Run.fiveShelf()));
+    Files.writeString(shelf, old);
+    assertThat(Run.of(args).status()).isZero();
+    String better = Files.readString(shelf);
+    for (int milliseconds = 100; milliseconds <= 1500; milliseconds += 100) {
+      Files.writeString(shelf, old);
+      Process process = start(args);
+      Thread.sleep(milliseconds);
+      process.destroyForcibly().waitFor();
+      assertThat(Files.readString(shelf)).isIn(old, better);
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).contains(shelf);
+    }
+  }
+
+  private static Process start(String... args) throws IOException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
+    command.addAll(List.of(args));
+    return new ProcessBuilder(command).start();
+  }
+}

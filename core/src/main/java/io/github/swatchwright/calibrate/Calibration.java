@@ -1,0 +1,84 @@
+package io.github.swatchwright.calibrate;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.paint.PaintedPatch;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import java.util.List;
+
+/**
+ * A better shelf from test cards.
+ *
+ * @param shelf the shelf with what the cards have taught; paints without cards are as they were
+ * @param paints the paints that cards touched, in the shelf's order
+ * @param contradictions cards that were left out because they contradict the rest
+ * @param before mean ΔE00 between the cards that were used and what the shelf expected of them
+ *     before; of paints without a masstone nothing was expected, and their cards don't count
+ * @param after the same once fitted
+ */
+public record Calibration(
+    Shelf shelf,
+    List<CalibratedPaint> paints,
+    List<Contradiction> contradictions,
+    double before,
+    double after) {
+
+  /** Copies the lists. */
+  public Calibration {
+    paints = List.copyOf(paints);
+    contradictions = List.copyOf(contradictions);
+  }
+
+  /**
+   * What cards did for a paint.
+   *
+   * @param name the paint
+   * @param cards how many of these cards were used for it
+   * @param before mean ΔE00 of those cards before; 0 when it had no masstone
+   * @param after mean ΔE00 of those cards once fitted
+   */
+  public record CalibratedPaint(String name, int cards, double before, double after) {}
+
+  /**
+   * A card that contradicts the rest.
+   *
+   * @param card its number among the cards, from 1
+   * @param measured its measured colour
+   * @param expected the colour that it would have to be, by all the others
+   * @param deltaE00 the difference between the two
+   */
+  public record Contradiction(int card, Lab measured, Lab expected, double deltaE00) {}
+
+  /**
+   * Fits a shelf to cards with the usual errors.
+   *
+   * @throws IllegalArgumentException when a card names a paint that the shelf doesn't have or that
+   *     can't be computed with, mixes media, or when the cards can't tell unknown paints apart
+   */
+  public static Calibration of(Shelf shelf, CardSet cards) {
+    return of(shelf, cards, CardErrors.USUAL);
+  }
+
+  /** The same with stated errors. */
+  public static Calibration of(Shelf shelf, CardSet cards, CardErrors errors) {
+    List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
+    ShelfOptics prior = ShelfOptics.estimate(shelf);
+    Agreement agreement = Agreement.among(prior, patches);
+    Shelf fitted = agreement.fit().shelf();
+    ShelfOptics posterior = ShelfOptics.estimate(fitted);
+    List<Contradiction> contradictions =
+        agreement.leftOut().stream()
+            .map(card -> contradiction(card, patches.get(card), posterior))
+            .toList();
+    Residuals residuals = new Residuals(prior, posterior, agreement.kept());
+    return new Calibration(
+        fitted, residuals.paints(), contradictions, residuals.before(), residuals.after());
+  }
+
+  private static Contradiction contradiction(int card, PaintedPatch patch, ShelfOptics posterior) {
+    Lab measured = patch.measured().lab();
+    Lab expected = posterior.lab(patch);
+    return new Contradiction(card + 1, measured, expected, Ciede2000.deltaE(expected, measured));
+  }
+}

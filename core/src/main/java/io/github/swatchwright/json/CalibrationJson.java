@@ -1,0 +1,42 @@
+package io.github.swatchwright.json;
+
+import io.github.swatchwright.calibrate.Calibration;
+
+/**
+ * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
+ * mean ΔE00 before and after; the {@code contradictions}; and the {@code residual} of all cards.
+ */
+public final class CalibrationJson {
+  private CalibrationJson() {}
+
+  /** The result as a JSON object. */
+  public static String toText(Calibration calibration) {
+    return JsonOutput.object(
+        json -> {
+          json.writeArrayFieldStart("paints");
+          for (Calibration.CalibratedPaint paint : calibration.paints()) {
+            json.writeStartObject();
+            json.writeStringField("name", paint.name());
+            json.writeNumberField("cards", paint.cards());
+            Rounded.field(json, "before", paint.before());
+            Rounded.field(json, "after", paint.after());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("contradictions");
+          for (Calibration.Contradiction contradiction : calibration.contradictions()) {
+            json.writeStartObject();
+            json.writeNumberField("card", contradiction.card());
+            ColourJson.write(json, "measured", contradiction.measured());
+            ColourJson.write(json, "expected", contradiction.expected());
+            Rounded.field(json, "deltaE00", contradiction.deltaE00());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeObjectFieldStart("residual");
+          Rounded.field(json, "before", calibration.before());
+          Rounded.field(json, "after", calibration.after());
+          json.writeEndObject();
+        });
+  }
+}

@@ -1,0 +1,40 @@
+package io.github.swatchwright.json;
+
+import io.github.swatchwright.calibrate.Correction;
+import io.github.swatchwright.spectrum.Illuminant;
+
+/**
+ * What to add to a pot as JSON: {@code additions}, each with {@code paint}, {@code drops} and the
+ * colour to be expected after it; the colour in the end and its ΔE00 from the target; and whether
+ * to start afresh.
+ */
+public final class CorrectionJson {
+  private CorrectionJson() {}
+
+  /**
+   * The result as a JSON object.
+   *
+   * @param correction the result
+   * @param light the light that it was computed for
+   */
+  public static String toText(Correction correction, Illuminant light) {
+    return JsonOutput.object(
+        json -> {
+          json.writeStringField("light", light.name());
+          Rounded.field(json, "now", correction.now());
+          json.writeArrayFieldStart("additions");
+          for (Correction.Addition addition : correction.additions()) {
+            json.writeStartObject();
+            json.writeStringField("paint", addition.drops().paint().name());
+            json.writeNumberField("drops", addition.drops().count());
+            ColourJson.write(json, "predicted", addition.predicted());
+            Rounded.field(json, "deltaE00", addition.deltaE00());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          ColourJson.write(json, "predicted", correction.predicted());
+          Rounded.field(json, "deltaE00", correction.deltaE00());
+          json.writeBooleanField("startAfresh", correction.startAfresh());
+        });
+  }
+}

@@ -1,0 +1,179 @@
+package io.github.swatchwright.paint;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Linear evidence about several paints: rows A in units of their own error, of which each touches
+ * few paints, and what they leave of the paints' covariances C₀.
+ *
+ * <p>Everything is worked out in as many dimensions as there are rows (G = A·C₀·Aᵀ + I), however
+ * many unknowns the paints have between them, and is exact.
+ */
+final class EvidenceRows {
+  private final int size;
+  private final Map<String, GaussianBelief> beliefs;
+  private final Map<String, Slopes> byPaint = new LinkedHashMap<>();
+
+  /** The rows that touch one paint. */
+  private static final class Slopes {
+    private final List<Integer> numbers = new ArrayList<>();
+    private final List<double[]> rows = new ArrayList<>();
+  }
+
+  /**
+   * Rows about paints.
+   *
+   * @param size how many rows there are
+   * @param beliefs what is believed of each paint without them
+   */
+  EvidenceRows(int size, Map<String, GaussianBelief> beliefs) {
+    this.size = size;
+    this.beliefs = beliefs;
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Adds what one row says about one paint. */
+  void add(String paint, int number, double[] slopes) {
+    Slopes of = byPaint.computeIfAbsent(paint, name -> new Slopes());
+    of.numbers.add(number);
+    of.rows.add(slopes);
+  }
+
+  /** Adds all rows to a larger set. */
+  void copyTo(EvidenceRows other) {
+    byPaint.forEach(
+        (paint, of) -> {
+          for (int i = 0; i < of.rows.size(); i++) {
+            other.add(paint, of.numbers.get(i), of.rows.get(i));
+          }
+        });
+  }
+
+  /** The rows that touch a paint, in ascending order. */
+  List<FittedOptics.Row> of(String paint) {
+    List<FittedOptics.Row> rows = new ArrayList<>();
+    Slopes of = byPaint.getOrDefault(paint, new Slopes());
+    for (int i = 0; i < of.rows.size(); i++) {
+      rows.add(new FittedOptics.Row(of.numbers.get(i), floats(of.rows.get(i))));
+    }
+    return rows;
+  }
+
+  private static float[] floats(double[] values) {
+    float[] narrow = new float[values.length];
+    for (int i = 0; i < narrow.length; i++) {
+      narrow[i] = (float) values[i];
+    }
+    return narrow;
+  }
+
+  /** L with L·Lᵀ = A·C₀·Aᵀ + I. */
+  LowerTriangle factor() {
+    double[][] g = new double[size][];
+    for (int i = 0; i < size; i++) {
+      g[i] = new double[i + 1];
+      g[i][i] = 1;
+    }
+    byPaint.forEach((paint, of) -> addSpread(g, belief(paint), of));
+    return LowerTriangle.factor(g);
+  }
+
+  private static void addSpread(double[][] g, GaussianBelief belief, Slopes of) {
+    int count = of.rows.size();
+    double[][] bySlope = new double[OpticsState.SIZE][count];
+    for (int j = 0; j < count; j++) {
+      for (int m = 0; m < OpticsState.SIZE; m++) {
+        bySlope[m][j] = of.rows.get(j)[m];
+      }
+    }
+    double[] sums = new double[count];
+    for (int i = 0; i < count; i++) {
+      double[] spread = belief.spreadAlong(of.rows.get(i));
+      Arrays.fill(sums, 0);
+      for (int m = 0; m < OpticsState.SIZE; m++) {
+        if (spread[m] != 0) {
+          addScaled(sums, spread[m], bySlope[m], i + 1);
+        }
+      }
+      for (int j = 0; j <= i; j++) {
+        int a = of.numbers.get(i);
+        int b = of.numbers.get(j);
+        g[Math.max(a, b)][Math.min(a, b)] += sums[j];
+      }
+    }
+  }
+
+  private static void addScaled(double[] sums, double factor, double[] values, int count) {
+    for (int j = 0; j < count; j++) {
+      sums[j] += factor * values[j];
+    }
+  }
+
+  private GaussianBelief belief(String paint) {
+    GaussianBelief belief = beliefs.get(paint);
+    if (belief == null) {
+      throw new IllegalArgumentException("no belief about '" + paint + "'");
+    }
+    return belief;
+  }
+
+  /** Aᵀ·α of one paint. */
+  double[] pull(String paint, double[] alpha) {
+    double[] pull = new double[OpticsState.SIZE];
+    Slopes of = byPaint.get(paint);
+    if (of != null) {
+      for (int i = 0; i < of.rows.size(); i++) {
+        addScaled(pull, alpha[of.numbers.get(i)], of.rows.get(i), OpticsState.SIZE);
+      }
+    }
+    return pull;
+  }
+
+  /** A·shift of all paints. */
+  double[] along(Map<String, double[]> shifts) {
+    double[] values = new double[size];
+    byPaint.forEach(
+        (paint, of) -> {
+          double[] shift = shifts.get(paint);
+          if (shift != null) {
+            for (int i = 0; i < of.rows.size(); i++) {
+              values[of.numbers.get(i)] += LowerTriangle.dot(of.rows.get(i), shift);
+            }
+          }
+        });
+    return values;
+  }
+
+  /** J·C·Jᵀ after the rows, for values that depend on several paints by their Jacobians. */
+  double[][] covarianceOf(Map<String, double[][]> jacobians, LowerTriangle factor) {
+    int count = jacobians.values().iterator().next().length;
+    double[][] covariance = new double[count][count];
+    double[][] shared = new double[count][];
+    for (int row = 0; row < count; row++) {
+      Map<String, double[]> spreads = new LinkedHashMap<>();
+      int at = row;
+      jacobians.forEach(
+          (paint, jacobian) -> {
+            double[] spread = belief(paint).spreadAlong(jacobian[at]);
+            spreads.put(paint, spread);
+            for (int other = 0; other < count; other++) {
+              covariance[at][other] += LowerTriangle.dot(spread, jacobian[other]);
+            }
+          });
+      shared[row] = factor.forward(along(spreads));
+    }
+    for (int i = 0; i < count; i++) {
+      for (int j = 0; j < count; j++) {
+        covariance[i][j] -= LowerTriangle.dot(shared[i], shared[j]);
+      }
+    }
+    return covariance;
+  }
+}

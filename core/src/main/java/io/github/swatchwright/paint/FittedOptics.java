@@ -1,0 +1,161 @@
+package io.github.swatchwright.paint;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.spectrum.Bands;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What test cards have taught about one paint: its most probable state, and the rows of evidence
+ * that its covariance, and that with the other paints, follows from.
+ *
+ * <p>With C₀ the covariances that the paints' own swatches and hiding figures leave, and A all rows
+ * of the shelf, in units of their own error, the covariance is C₀ − C₀Aᵀ(A·C₀·Aᵀ + I)⁻¹A·C₀. Paints
+ * that share a card share its rows, by number.
+ */
+public final class FittedOptics {
+  /** The largest number of a row. */
+  public static final int LARGEST_ROW = 20_000;
+
+  private final double[] z;
+  private final double[] u;
+  private final int cards;
+  private final double residualDeltaE00;
+  private final List<Row> rows;
+
+  /** One row of evidence, as far as it depends on one paint. */
+  public static final class Row {
+    private final int number;
+    private final float[] slopes;
+
+    /**
+     * A row.
+     *
+     * @param number which row of the shelf it is, 0 to {@value #LARGEST_ROW}
+     * @param slopes its derivatives by z in all bands, then by u in all bands, in units of its
+     *     error
+     */
+    public Row(int number, float... slopes) {
+      this.number = Require.within("row", number, 0, LARGEST_ROW);
+      Require.within("number of slopes", slopes.length, OpticsState.SIZE, OpticsState.SIZE);
+      this.slopes = slopes.clone();
+      for (float slope : slopes) {
+        Require.finite("slope", slope);
+      }
+    }
+
+    /** Which row of the shelf it is. */
+    public int number() {
+      return number;
+    }
+
+    /** A copy of the derivatives. */
+    public float[] slopes() {
+      return slopes.clone();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Row that
+          && number == that.number
+          && Arrays.equals(slopes, that.slopes);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * number + Arrays.hashCode(slopes);
+    }
+
+    @Override
+    public String toString() {
+      return "Row[number=" + number + ", slopes=" + Arrays.toString(slopes) + "]";
+    }
+  }
+
+  /**
+   * A fit.
+   *
+   * @param z logit of internal masstone reflectance, all bands
+   * @param u ln S, all bands
+   * @param cards how many test cards have touched the paint
+   * @param residualDeltaE00 mean ΔE00 between those cards and the fit
+   * @param rows the evidence, in ascending order of its numbers
+   */
+  public FittedOptics(double[] z, double[] u, int cards, double residualDeltaE00, List<Row> rows) {
+    this.z = bands("z", z);
+    this.u = bands("u", u);
+    this.cards = Require.within("cards", cards, 0, 1_000_000);
+    this.residualDeltaE00 = Require.nonNegative("residual", residualDeltaE00);
+    this.rows = List.copyOf(rows);
+    for (int i = 1; i < rows.size(); i++) {
+      if (rows.get(i).number() <= rows.get(i - 1).number()) {
+        throw new IllegalArgumentException(
+            "row "
+                + rows.get(i).number()
+                + " follows row "
+                + rows.get(i - 1).number()
+                + ", must be in ascending order");
+      }
+    }
+  }
+
+  private static double[] bands(String name, double[] values) {
+    Require.within("number of " + name, values.length, Bands.COUNT, Bands.COUNT);
+    for (int i = 0; i < values.length; i++) {
+      Require.within(name + "[" + i + "]", values[i], -1000, 1000);
+    }
+    return values.clone();
+  }
+
+  /** A copy of z, all bands. */
+  public double[] z() {
+    return z.clone();
+  }
+
+  /** A copy of u, all bands. */
+  public double[] u() {
+    return u.clone();
+  }
+
+  /** How many test cards have touched the paint. */
+  public int cards() {
+    return cards;
+  }
+
+  /** Mean ΔE00 between those cards and the fit. */
+  public double residualDeltaE00() {
+    return residualDeltaE00;
+  }
+
+  /** The evidence, in ascending order of its numbers. */
+  public List<Row> rows() {
+    return rows;
+  }
+
+  /** z, then u. */
+  double[] state() {
+    double[] state = Arrays.copyOf(z, OpticsState.SIZE);
+    System.arraycopy(u, 0, state, Bands.COUNT, Bands.COUNT);
+    return state;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof FittedOptics that
+        && Arrays.equals(z, that.z)
+        && Arrays.equals(u, that.u)
+        && cards == that.cards
+        && Double.compare(residualDeltaE00, that.residualDeltaE00) == 0
+        && rows.equals(that.rows);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(z) + Arrays.hashCode(u);
+  }
+
+  @Override
+  public String toString() {
+    return "FittedOptics[cards=" + cards + ", residualDeltaE00=" + residualDeltaE00 + "]";
+  }
+}
