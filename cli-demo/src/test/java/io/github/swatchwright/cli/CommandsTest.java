@@ -38,6 +38,7 @@ class CommandsTest {
     return names;
   }
 
+  // Of two greys, ΔE00 is ΔL over 1 + 0.015(L−50)²/√(20+(L−50)²) at their mean L: 0.8 / 1.04.
   @Test
   void comparesTwoColours() {
     assertThat(done("compare", "lab(53.6, 0, 0)", "lab(54.4, 0, 0)").lines())
@@ -97,18 +98,22 @@ class CommandsTest {
 
   @Test
   void matchesAColourWithTheKeysOfTheContract() throws Exception {
-    JsonNode result =
-        json(
-            "match",
-            "lab(72, 0.6, -0.6)",
-            "--json",
-            "--alternatives",
-            "2",
-            "--shelf",
-            Run.fiveShelf());
+    String[] shelf = {"--json", "--shelf", Run.fiveShelf()};
+    JsonNode lab =
+        json(with(shelf, "predict", "White:8, Grün, dunkel:3"))
+            .get("predictions")
+            .get(0)
+            .get("predicted")
+            .get("lab");
+    String target =
+        "lab(" + lab.get(0).asText() + "," + lab.get(1).asText() + "," + lab.get(2).asText() + ")";
+
+    JsonNode result = json(with(shelf, "match", target, "--alternatives", "2"));
 
     assertThat(result.get("reachable").asBoolean()).isTrue();
-    assertThat(result.get("target").get("lab").get(0).asDouble()).isEqualTo(72);
+    // The target is a mix of this shelf, rounded to four decimals.
+    assertThat(result.get("nearestDeltaE00").asDouble()).isCloseTo(0, within(0.001));
+    assertThat(result.get("target").get("lab")).isEqualTo(lab);
     assertThat(result.get("recipes")).hasSize(2);
     JsonNode best = result.get("recipes").get(0);
     assertThat(best.fieldNames())
