@@ -25,8 +25,11 @@ import java.util.stream.Collectors;
  * number of targets, from any thread.
  */
 public final class Matcher {
-  /** So many of the nearest recipes are weighed by what the painter may expect. */
-  private static final int SHORTLIST = 150;
+  /**
+   * At least so many of the nearest recipes of each medium are weighed by what the painter may
+   * expect; always enough for as many sets of paints as were asked for.
+   */
+  private static final int SHORTLIST = 60;
 
   private static final Comparator<RankedRecipe> STURDIEST =
       Comparator.comparingDouble(RankedRecipe::expectedDeltaE00)
@@ -63,11 +66,12 @@ public final class Matcher {
   public MatchResult match(MatchRequest request) {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Lab target = request.target().labUnder(light);
+    int count = Math.max(SHORTLIST, RecipeSearch.RATIOS_PER_SET * request.alternatives());
     List<RankedRecipe> nearest = new ArrayList<>();
     for (List<PaintOptics> paints : byMedium(request).values()) {
       SearchSpace space =
           new SearchSpace(paints, predictor.viewing(), request.mostPaints(), request.mostDrops());
-      for (Candidate candidate : search.nearest(space, target, SHORTLIST)) {
+      for (Candidate candidate : search.nearest(space, target, count)) {
         nearest.add(rank(candidate.recipe(space), predictor, target));
       }
     }
