@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes a file wholly or not at all: a file of that name stays as it is until the new one is. */
 final class WholeFile {
@@ -24,9 +25,10 @@ final class WholeFile {
       if (folder == null || Files.isDirectory(absolute)) {
         throw new IllegalArgumentException("--out: " + file + " is a directory, must be a file");
       }
-      Path draft = Files.createTempFile(folder, ".swatchwright-", ".draft");
+      Path draft = folder.resolve(".swatchwright-" + ProcessHandle.current().pid() + ".draft");
       try {
         Files.writeString(draft, text, StandardCharsets.UTF_8);
+        keepPermissions(absolute, draft);
         try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
           channel.force(true);
         }
@@ -37,6 +39,13 @@ final class WholeFile {
     } catch (IOException e) {
       throw new IllegalArgumentException(
           "--out: " + file + " can't be written: " + e.getMessage(), e);
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (view != null && Files.exists(from)) {
+      view.setPermissions(Files.getPosixFilePermissions(from));
     }
   }
 }
