@@ -13,10 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class WholeFileTest {
-  @TempDir private Path folder;
-
   @Test
-  void replacesAFileAndLeavesNothingElseBehind() throws IOException {
+  void replacesAFileAndLeavesNothingElseBehind(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
     WholeFile.write(file, "new");
     assertThat(file).hasContent("new");
@@ -24,7 +22,7 @@ class WholeFileTest {
   }
 
   @Test
-  void keepsThePermissionsOfTheFileItReplaces() throws IOException {
+  void keepsThePermissionsOfTheFileItReplaces(@TempDir Path folder) throws IOException {
     assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-r--"));
@@ -34,7 +32,7 @@ class WholeFileTest {
   }
 
   @Test
-  void refusesAFolder() {
+  void refusesAFolder(@TempDir Path folder) {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> WholeFile.write(folder, "new"))
         .withMessage("--out: " + folder + " is a directory, must be a file");
