@@ -1,37 +1,22 @@
 package io.github.swatchwright.calibrate;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.Random;
-import org.junit.jupiter.api.Test;
 
 /**
- * How long large shelves take, in seconds of processor time: the fit uses one thread, and the
- * machine may be busy with other tests.
+ * An invented shelf of many paints, all let down with one white, and painted cards of them.
+ *
+ * @param shelf the paints, each with a swatch and a contrast ratio
+ * @param cards tints in white, and mixes of two paints
  */
-class CalibrationScaleTest {
-  private static final CardErrors ERRORS = new CardErrors(0.05, OptionalDouble.of(0.5));
+record LargeShelf(Shelf shelf, CardSet cards) {
 
-  @Test
-  void sixtyPaintsWithSixCardsEachTakeSeconds() {
-    assertThat(seconds(60, 360)).isLessThan(20);
-  }
-
-  @Test
-  void threeHundredPaintsWithAThousandCardsTakeLessThanAMinute() {
-    assertThat(seconds(300, 1000)).isLessThan(60);
-  }
-
-  private static double seconds(int paints, int cards) {
+  static LargeShelf of(int paints, int cards) {
     List<InventedCards> families = new ArrayList<>();
     List<Paint> shelf = new ArrayList<>();
     for (int i = 0; shelf.size() < paints; i++) {
@@ -43,30 +28,12 @@ class CalibrationScaleTest {
         }
       }
     }
-    Shelf whole = InventedCards.shelf(shelf);
     Random random = new Random(1);
     List<TestCard> painted = new ArrayList<>();
     for (int i = 0; i < cards; i++) {
       painted.add(card(families, 1 + i % (paints - 1), i, random));
     }
-    Duration start = processorTime();
-    Calibration calibration = Calibration.of(whole, new CardSet(painted), ERRORS);
-    double seconds = processorTime().minus(start).toMillis() / 1e3;
-    System.out.printf(
-        Locale.ROOT,
-        "calibration: %d paints, %d cards: %.1f s, ΔE00 of cards %.2f before, %.2f after, %d left out%n",
-        paints,
-        cards,
-        seconds,
-        calibration.before(),
-        calibration.after(),
-        calibration.contradictions().size());
-    assertThat(calibration.after()).isLessThan(calibration.before());
-    return seconds;
-  }
-
-  private static Duration processorTime() {
-    return ProcessHandle.current().info().totalCpuDuration().orElseThrow();
+    return new LargeShelf(InventedCards.shelf(shelf), new CardSet(painted));
   }
 
   private static Paint renamed(Pigment pigment, int family) {
