@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  *
  * @param l lightness L*
  * @param c chroma C*ab, at least 0
- * @param hueDegrees hue angle h_ab in degrees, 0 to below 360; empty for a neutral colour
+ * @param hueDegrees hue angle h_ab in degrees, 0 to below 360; empty for a neutral colour, of
+ *     chroma below 1e-6
  * @param white the white it is relative to
  */
 public record Lch(double l, double c, OptionalDouble hueDegrees, WhitePoint white) {
@@ -38,7 +39,11 @@ public record Lch(double l, double c, OptionalDouble hueDegrees, WhitePoint whit
     return new Lab(l, c * Math.cos(hue), c * Math.sin(hue), white);
   }
 
-  /** The same lightness and hue at another chroma; a neutral colour can't be given one. */
+  /**
+   * The same lightness and hue at another chroma.
+   *
+   * @throws IllegalArgumentException when this colour is neutral, and so has no hue to keep
+   */
   public Lch withChroma(double chroma) {
     return new Lch(l, chroma, hueDegrees, white);
   }
