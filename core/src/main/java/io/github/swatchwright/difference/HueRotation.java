@@ -21,11 +21,11 @@ final class HueRotation {
    * @param x cosine of the mean hue h̄′, times some length
    * @param y sine of the mean hue, times that length
    * @param inverse 1 / length
-   * @param doubled a number with the sign of sin 2h̄′; with {@code x}, it tells exactly whether the
-   *     mean hue is in 0° to 90°
+   * @param doubled a number with the sign of sin 2h̄′; on the half circle about 45°, where x + y is
+   *     above 0, it tells exactly whether the mean hue is in 0° to 90°
    */
   static double sine(double x, double y, double inverse, double doubled) {
-    if (x > 0 && doubled >= 0) {
+    if (x + y > 0 && doubled >= 0) {
       return 0;
     }
     return SINE.at(Math.abs(1 - (x * CENTRE_COS + y * CENTRE_SIN) * inverse));

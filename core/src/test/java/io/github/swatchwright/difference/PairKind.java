@@ -77,6 +77,17 @@ enum PairKind {
       return new double[] {pair[0], a, b, pair[3], factor * a, -factor * b};
     }
   },
+  /** Mean hue exactly 90° or, in the blue region, 270°; any size, so that products round. */
+  MIRRORED_ABOUT_B {
+    @Override
+    double[] next(SplittableRandom random) {
+      double[] pair = ANY.next(random);
+      double factor = Math.pow(10, random.nextDouble(-6, 1));
+      double a = pair[1];
+      double b = -Math.abs(pair[2]) * (random.nextInt(4) == 0 ? -1 : 1);
+      return new double[] {pair[0], a, b, pair[3], -factor * a, factor * b};
+    }
+  },
   MEAN_HUE_NEAR_ZERO {
     @Override
     double[] next(SplittableRandom random) {
