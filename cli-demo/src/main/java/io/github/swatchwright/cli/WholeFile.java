@@ -25,6 +25,9 @@ final class WholeFile {
       if (folder == null || Files.isDirectory(absolute)) {
         throw new IllegalArgumentException("--out: " + file + " is a directory, must be a file");
       }
+      if (!Files.isDirectory(folder)) {
+        throw new IllegalArgumentException("--out: there is no folder " + folder);
+      }
       Path draft = folder.resolve(".swatchwright-" + ProcessHandle.current().pid() + ".draft");
       try {
         Files.writeString(draft, text, StandardCharsets.UTF_8);

@@ -37,4 +37,12 @@ class WholeFileTest {
         .isThrownBy(() -> WholeFile.write(folder, "new"))
         .withMessage("--out: " + folder + " is a directory, must be a file");
   }
+
+  @Test
+  void refusesAFolderThatIsNotThere(@TempDir Path folder) {
+    Path missing = folder.resolve("missing");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> WholeFile.write(missing.resolve("shelf.json"), "new"))
+        .withMessage("--out: there is no folder " + missing);
+  }
 }

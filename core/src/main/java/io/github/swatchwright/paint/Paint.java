@@ -101,66 +101,41 @@ public record Paint(
 
   /** This paint with what test cards have taught about it. */
   public Paint withOptics(FittedOptics fitted) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        Optional.of(fitted));
+    return with(make, hiding, swatchError, Optional.of(fitted));
   }
 
   /** This paint, known to be made in the stated way. */
   public Paint withMake(Make newMake) {
+    return with(newMake, hiding, swatchError, optics);
+  }
+
+  /** This paint with a hiding figure. */
+  public Paint withHiding(Hiding newHiding) {
+    return with(make, Optional.of(newHiding), swatchError, optics);
+  }
+
+  /** This paint with the error of its masstone stated. */
+  public Paint withSwatchError(double sd) {
+    return with(make, hiding, OptionalDouble.of(sd), optics);
+  }
+
+  private Paint with(
+      Make newMake,
+      Optional<Hiding> newHiding,
+      OptionalDouble newSwatchError,
+      Optional<FittedOptics> newOptics) {
     return new Paint(
         name,
         medium,
         finish,
         newMake,
         masstone,
-        hiding,
+        newHiding,
         dropMillilitres,
-        swatchError,
+        newSwatchError,
         effect,
         notes,
-        optics);
-  }
-
-  /** This paint with a hiding figure. */
-  public Paint withHiding(Hiding newHiding) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        Optional.of(newHiding),
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics);
-  }
-
-  /** This paint with the error of its masstone stated. */
-  public Paint withSwatchError(double sd) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        dropMillilitres,
-        OptionalDouble.of(sd),
-        effect,
-        notes,
-        optics);
+        newOptics);
   }
 
   /** Why the model can't compute with this paint; empty when it can. */
