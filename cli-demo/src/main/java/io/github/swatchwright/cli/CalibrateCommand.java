@@ -67,11 +67,7 @@ final class CalibrateCommand implements Command {
             colourError == null ? OptionalDouble.empty() : OptionalDouble.of(colourError));
     Calibration calibration = Calibration.of(shared.shelf(), cards(in), errors);
     WholeFile.write(out, ShelfJson.toText(calibration.shelf()));
-    if (shared.json) {
-      output.text(CalibrationJson.toText(calibration));
-    } else {
-      print(calibration, out);
-    }
+    shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
   }
 
   private static CardSet cards(Path file) {

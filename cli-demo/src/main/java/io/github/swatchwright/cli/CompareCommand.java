@@ -41,11 +41,10 @@ final class CompareCommand implements Command {
     Lab a = ColourArgument.parse(reference, shelf).labUnder(light);
     Lab b = ColourArgument.parse(sample, shelf).labUnder(light);
     ColourDifference difference = Ciede2000.STANDARD.compare(a, b);
-    if (shared.json) {
-      output.text(ComparisonJson.toText(a, b, difference, shared.light()));
-    } else {
-      print(a, b, difference);
-    }
+    shared.give(
+        output,
+        () -> ComparisonJson.toText(a, b, difference, shared.light()),
+        () -> print(a, b, difference));
   }
 
   private void print(Lab a, Lab b, ColourDifference difference) {

@@ -60,11 +60,8 @@ final class CorrectCommand implements Command {
     Correction correction =
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
             .correct(pot, seen, seen.usualError(), wanted);
-    if (shared.json) {
-      output.text(CorrectionJson.toText(correction, shared.light()));
-    } else {
-      print(correction);
-    }
+    shared.give(
+        output, () -> CorrectionJson.toText(correction, shared.light()), () -> print(correction));
   }
 
   private void print(Correction correction) {

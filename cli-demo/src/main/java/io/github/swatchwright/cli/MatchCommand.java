@@ -87,11 +87,10 @@ final class MatchCommand implements Command {
     Shelf shelf = shared.shelf();
     MatchRequest request = request(shelf);
     MatchResult result = Matcher.of(ShelfOptics.estimate(shelf), light).match(request);
-    if (shared.json) {
-      output.text(MatchJson.toText(result, shared.light()));
-    } else {
-      new MatchText(output, shared.light()).print(result);
-    }
+    shared.give(
+        output,
+        () -> MatchJson.toText(result, shared.light()),
+        () -> new MatchText(output, shared.light()).print(result));
   }
 
   private void checkNumbers() {

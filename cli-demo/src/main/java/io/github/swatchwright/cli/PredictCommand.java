@@ -40,10 +40,11 @@ final class PredictCommand implements Command {
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), light);
     List<PredictionsJson.Entry> entries =
         wanted.stream().map(mix -> new PredictionsJson.Entry(mix, predictor.predict(mix))).toList();
-    if (shared.json) {
-      output.text(PredictionsJson.toText(entries, shared.light()));
-      return;
-    }
+    shared.give(
+        output, () -> PredictionsJson.toText(entries, shared.light()), () -> print(entries));
+  }
+
+  private void print(List<PredictionsJson.Entry> entries) {
     for (PredictionsJson.Entry entry : entries) {
       output.line(entry.mix().toText());
       output.line("  %s", PredictionText.colour(output, entry.prediction()));

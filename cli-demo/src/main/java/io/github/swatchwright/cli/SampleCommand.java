@@ -68,12 +68,13 @@ final class SampleCommand implements Command {
       PhotoColour colour = correction.colour(RegionSampler.sample(photo, region));
       entries.add(new SampleJson.Entry(region, colour));
     }
-    if (shared.json) {
-      output.text(SampleJson.toText(file, correction.reference(), entries));
-    } else {
-      output.line("Reference: %s", correction.reference());
-      entries.forEach(this::print);
-    }
+    shared.give(
+        output,
+        () -> SampleJson.toText(file, correction.reference(), entries),
+        () -> {
+          output.line("Reference: %s", correction.reference());
+          entries.forEach(this::print);
+        });
   }
 
   private List<Region> regions(Photo photo) {

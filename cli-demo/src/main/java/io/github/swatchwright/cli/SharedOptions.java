@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -65,6 +66,15 @@ final class SharedOptions {
               ? "is a directory, must be a file"
               : "can't be read: " + e.getMessage();
       throw new IllegalArgumentException("--shelf: " + file + " " + why, e);
+    }
+  }
+
+  /** Gives a command's result in the form that was asked for. */
+  void give(Output output, Supplier<String> jsonText, Runnable words) {
+    if (json) {
+      output.text(jsonText.get());
+    } else {
+      words.run();
     }
   }
 

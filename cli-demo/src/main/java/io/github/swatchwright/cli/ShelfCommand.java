@@ -35,11 +35,7 @@ final class ShelfCommand implements Command {
   public void run() {
     TristimulusWeights light = shared.weights();
     ShelfReport report = ShelfReport.of(ShelfOptics.estimate(shared.shelf()), light);
-    if (shared.json) {
-      output.text(ShelfReportJson.toText(report, shared.light()));
-    } else {
-      print(report);
-    }
+    shared.give(output, () -> ShelfReportJson.toText(report, shared.light()), () -> print(report));
   }
 
   private void print(ShelfReport report) {
