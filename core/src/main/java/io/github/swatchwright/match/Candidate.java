@@ -46,13 +46,18 @@ public final class Candidate implements Comparable<Candidate> {
     return Arrays.stream(drops).sum();
   }
 
-  /** The recipe, of the paints of the space that was searched. */
+  /** The recipe, of the ingredients of the space that was searched. */
   public Recipe recipe(SearchSpace space) {
-    List<Recipe.Drops> list = new ArrayList<>();
+    List<Recipe.Drops> ofPaints = new ArrayList<>();
+    List<Recipe.PotDrops> ofPots = new ArrayList<>();
     for (int i = 0; i < paints.length; i++) {
-      list.add(new Recipe.Drops(space.paints().get(paints[i]).paint(), drops[i]));
+      if (space.isPot(paints[i])) {
+        ofPots.add(new Recipe.PotDrops(space.pot(paints[i]), drops[i]));
+      } else {
+        ofPaints.add(new Recipe.Drops(space.paints().get(paints[i]).paint(), drops[i]));
+      }
     }
-    return new Recipe(list);
+    return new Recipe(ofPaints, ofPots);
   }
 
   @Override

@@ -15,7 +15,7 @@ public final class ExhaustiveSearch implements RecipeSearch {
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
     Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
-    int most = Math.min(space.mostPaints(), space.paints().size());
+    int most = Math.min(space.mostPaints(), space.size());
     for (int size = 1; size <= most; size++) {
       new SetsOfSize(space, target, shortlist, size).tryAll(0, 0);
     }
@@ -44,7 +44,7 @@ public final class ExhaustiveSearch implements RecipeSearch {
         tryRatios(0, space.mostDrops(), 0);
         return;
       }
-      for (int paint = first; paint <= space.paints().size() - (paints.length - chosen); paint++) {
+      for (int paint = first; paint <= space.size() - (paints.length - chosen); paint++) {
         paints[chosen] = paint;
         tryAll(chosen + 1, paint + 1);
       }
@@ -52,7 +52,8 @@ public final class ExhaustiveSearch implements RecipeSearch {
 
     private void tryRatios(int place, int dropsLeft, int divisor) {
       int later = paints.length - place - 1;
-      for (int count = 1; count <= dropsLeft - later; count++) {
+      int most = Math.min(dropsLeft - later, space.mostOf(paints[place]));
+      for (int count = 1; count <= most; count++) {
         drops[place] = count;
         mixColour.add(place, paints[place], count);
         int common = greatestCommonDivisor(count, divisor);

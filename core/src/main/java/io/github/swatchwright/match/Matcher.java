@@ -2,7 +2,6 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
-import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
@@ -109,8 +108,7 @@ public final class Matcher {
   }
 
   private static RankedRecipe rank(Recipe recipe, MixPredictor predictor, Lab target) {
-    Mix mix = recipe.toMix();
-    Prediction prediction = predictor.predict(mix);
+    Prediction prediction = predictor.predict(recipe);
     return new RankedRecipe(
         recipe,
         prediction,
@@ -122,13 +120,9 @@ public final class Matcher {
     Set<Set<String>> used = new HashSet<>();
     return recipes.stream()
         .sorted(STURDIEST)
-        .filter(ranked -> used.add(names(ranked.recipe())))
+        .filter(ranked -> used.add(ranked.recipe().names()))
         .limit(count)
         .toList();
-  }
-
-  private static Set<String> names(Recipe recipe) {
-    return recipe.drops().stream().map(some -> some.paint().name()).collect(Collectors.toSet());
   }
 
   private List<String> leftOut() {

@@ -7,9 +7,11 @@ import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Predicts mixes of a shelf's paints under one light, with the spread to expect.
@@ -58,27 +60,90 @@ public final class MixPredictor {
     return optics.of(part.paint().name());
   }
 
+  /** K(λ) and S(λ) of a pot. */
+  public OpticalConstants constants(Pot pot) {
+    return constants(pot.contents());
+  }
+
   /**
    * What the mix will look like at full hiding.
    *
    * @throws IllegalArgumentException when a paint isn't on the shelf or can't be computed with
    */
   public Prediction predict(Mix mix) {
+    return predict(mix, amountErrors(mix.parts(), millilitres(mix)));
+  }
+
+  /**
+   * What the recipe will look like at full hiding. Drops of a pot scatter like a paint's; what went
+   * into the pot has scattered once for all of it, the less the more drops there were.
+   *
+   * @throws IllegalArgumentException when a paint isn't on the shelf or can't be computed with
+   */
+  public Prediction predict(Recipe recipe) {
+    Mix mix = recipe.toMix();
+    double whole = millilitres(mix);
+    List<AmountError> errors = new ArrayList<>();
+    for (Recipe.Drops some : recipe.drops()) {
+      errors.addAll(amountErrors(List.of(new Mix.Part(some.paint(), some.count())), whole));
+    }
+    for (Recipe.PotDrops some : recipe.pots()) {
+      OpticalConstants inside = constants(some.pot());
+      double drop = some.pot().dropMillilitres();
+      errors.add(new AmountError(inside, sdOfShare(drop, some.count(), whole)));
+      double share = some.count() * drop / whole;
+      for (AmountError error :
+          amountErrors(some.pot().contents().parts(), some.pot().millilitres())) {
+        errors.add(new AmountError(error.more, error.sdOfShare * share, Optional.of(inside)));
+      }
+    }
+    return predict(mix, errors);
+  }
+
+  /**
+   * A share of the mix that isn't known exactly.
+   *
+   * @param more what there may be more of
+   * @param sdOfShare how much more, as sd of its share of the volume
+   * @param less what there is less of in return; empty for the whole mix
+   */
+  private record AmountError(
+      OpticalConstants more, double sdOfShare, Optional<OpticalConstants> less) {
+    AmountError(OpticalConstants more, double sdOfShare) {
+      this(more, sdOfShare, Optional.empty());
+    }
+  }
+
+  private List<AmountError> amountErrors(List<Mix.Part> parts, double whole) {
+    return parts.stream()
+        .map(
+            part ->
+                new AmountError(
+                    of(part).constants(),
+                    sdOfShare(part.paint().dropMillilitres(), part.drops(), whole)))
+        .toList();
+  }
+
+  private double sdOfShare(double dropMillilitres, double drops, double whole) {
+    return dropScatter * dropMillilitres * Math.sqrt(drops) / whole;
+  }
+
+  private static double millilitres(Mix mix) {
+    return mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
+  }
+
+  private Prediction predict(Mix mix, List<AmountError> errors) {
     OpticalConstants constants = constants(mix);
     double[] internal = constants.opaque();
     double[][] labByQ = labByQ(internal);
     Map<String, double[][]> jacobians = new LinkedHashMap<>();
-    double volume = mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
+    double volume = millilitres(mix);
     for (Mix.Part part : mix.parts()) {
       jacobians.put(
           part.paint().name(), byPaint(labByQ, constants, of(part), part.millilitres() / volume));
     }
     double[][] covariance = optics.covarianceOf(jacobians);
-    for (Mix.Part part : mix.parts()) {
-      double sdOfShare =
-          dropScatter * part.paint().dropMillilitres() * Math.sqrt(part.drops()) / volume;
-      addDropError(covariance, labByQ, constants, of(part).constants(), sdOfShare);
-    }
+    errors.forEach(error -> addAmountError(covariance, labByQ, constants, error));
     ColourSpread spread = ColourSpread.of(viewing.lab(internal), covariance);
     return new Prediction(viewing.seen(internal), spread);
   }
@@ -117,19 +182,21 @@ public final class MixPredictor {
     return jacobian;
   }
 
-  /** Adds what an error in one paint's share does: ∂q/∂c = (K − q·Sₚ)/S. */
-  private static void addDropError(
-      double[][] covariance,
-      double[][] labByQ,
-      OpticalConstants mixed,
-      OpticalConstants own,
-      double sdOfShare) {
+  /**
+   * Adds what an error in one share does: ∂q/∂c = (K − q·S)/S of the mix, where K and S are of what
+   * there is more of, less those of what it takes the place of.
+   */
+  private static void addAmountError(
+      double[][] covariance, double[][] labByQ, OpticalConstants mixed, AmountError error) {
     double[] shift = new double[3];
+    OpticalConstants less = error.less.orElse(mixed);
     for (int band = 0; band < Bands.COUNT; band++) {
       double q = mixed.k(band) / mixed.s(band);
-      double byShare = (own.k(band) - q * own.s(band)) / mixed.s(band);
+      double k = error.more.k(band) - less.k(band);
+      double s = error.more.s(band) - less.s(band);
+      double byShare = (k - q * s) / mixed.s(band);
       for (int row = 0; row < 3; row++) {
-        shift[row] += labByQ[row][band] * byShare * sdOfShare;
+        shift[row] += labByQ[row][band] * byShare * error.sdOfShare;
       }
     }
     for (int i = 0; i < 3; i++) {
