@@ -10,6 +10,7 @@ module io.github.swatchwright {
   requires static org.jspecify;
 
   exports io.github.swatchwright.calibrate;
+  exports io.github.swatchwright.card;
   exports io.github.swatchwright.coat;
   exports io.github.swatchwright.colour;
   exports io.github.swatchwright.difference;

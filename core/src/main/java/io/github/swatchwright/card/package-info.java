@@ -1,0 +1,11 @@
+/**
+ * Results as cards for the workbench: one self-contained HTML page or one SVG picture each, with
+ * colours as a screen shows them, drops to count, and every colour told in words beside it.
+ *
+ * <p>Text only: no scripts, nothing fetched from elsewhere, no desktop classes. All text from
+ * outside is escaped in one place, {@code Markup}.
+ */
+@NullMarked
+package io.github.swatchwright.card;
+
+import org.jspecify.annotations.NullMarked;
