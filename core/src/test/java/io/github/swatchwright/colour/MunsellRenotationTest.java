@@ -1,8 +1,8 @@
 package io.github.swatchwright.colour;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import io.github.swatchwright.testdata.ExternalCheck;
 import io.github.swatchwright.testdata.ReferenceTable;
 import io.github.swatchwright.testdata.ReferenceTable.Row;
 import java.util.ArrayList;
@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,7 +18,11 @@ import org.junit.jupiter.api.Test;
  * {@code munsell-renotation-real.csv}, whose head says how it is to be read. CIELAB was made to
  * follow these colours, in order though not in every distance.
  */
+@Tag("external")
 class MunsellRenotationTest {
+  private static final ExternalCheck RENOTATION =
+      ExternalCheck.against(
+          "Newhall, Nickerson and Judd 1943", "L* against ten times the Munsell value");
   private static final List<Row> ROWS = ReferenceTable.load("munsell-renotation-real.csv").rows();
 
   /** Illuminant C, CIE 1931 observer, by its chromaticity (CIE 15:2004, table T.3). */
@@ -60,7 +65,7 @@ class MunsellRenotationTest {
     for (Row row : ROWS) {
       // A cube root against the committee's polynomial of value: they part by 1.04 at value 6
       // (L* of the table's own Y), and by less elsewhere.
-      assertThat(lab(row).l()).as("%s", row).isCloseTo(10 * row.number("value"), within(1.1));
+      RENOTATION.near(lab(row).l(), 10 * row.number("value"), 1.1, "%s".formatted(row));
     }
   }
 

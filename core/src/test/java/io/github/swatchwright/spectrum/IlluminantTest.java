@@ -5,12 +5,21 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.testdata.ExternalCheck;
 import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("external")
 class IlluminantTest {
+  private static final ExternalCheck FORMULA_A =
+      ExternalCheck.against("ISO/CIE 11664-2", "power of illuminant A by its formula, relative");
+  private static final ExternalCheck D50 =
+      ExternalCheck.against("CIE 15:2004, table T.1", "power of D50");
+  private static final ExternalCheck LED_B3 =
+      ExternalCheck.against("CIE 15:2018", "colour temperature of LED-B3, K");
 
   @Test
   void everyNameIsReadBackWhateverItsCase() {
@@ -38,8 +47,8 @@ class IlluminantTest {
               * Math.pow(560 / nm, 5)
               * Math.expm1(1.435e7 / (2848 * 560))
               / Math.expm1(1.435e7 / (2848 * nm));
-      // Six printed digits.
-      assertThat(power[row]).isCloseTo(expected, within(expected * 5e-6 + 5e-6));
+      // Six printed digits: half of the last is at most 5e-6 of a figure.
+      FORMULA_A.near(power[row] / expected, 1, 5e-6);
     }
   }
 
@@ -48,11 +57,11 @@ class IlluminantTest {
   void d50HasThePrintedFigures() {
     double[] power = Illuminant.D50.power();
     // The table is printed to three decimals; the figures here are from the daylight formula.
-    assertThat(power[0]).isCloseTo(24.488, within(6e-4));
-    assertThat(power[14]).isCloseTo(87.247, within(6e-4));
+    D50.near(power[0], 24.488, 6e-4);
+    D50.near(power[14], 87.247, 6e-4);
     assertThat(power[36]).isEqualTo(100);
-    assertThat(power[54]).isCloseTo(95.667, within(6e-4));
-    assertThat(power[80]).isCloseTo(78.274, within(6e-4));
+    D50.near(power[54], 95.667, 6e-4);
+    D50.near(power[80], 78.274, 6e-4);
   }
 
   @Test
@@ -60,7 +69,7 @@ class IlluminantTest {
   void ledB3HasItsColourTemperature() {
     WhitePoint white = TristimulusWeights.of(Illuminant.LED_B3, Observer.CIE_1931).whitePoint();
     // The printed figure, which 5 nm figures of two decimals can't carry to its last digit.
-    assertThat(ColourTemperature.nearestPlanckian(white)).isCloseTo(4103, within(5.0));
+    LED_B3.near(ColourTemperature.nearestPlanckian(white), 4103, 5.0);
   }
 
   @Test
