@@ -15,6 +15,7 @@ module io.github.swatchwright {
   exports io.github.swatchwright.colour;
   exports io.github.swatchwright.difference;
   exports io.github.swatchwright.json;
+  exports io.github.swatchwright.ladder;
   exports io.github.swatchwright.match;
   exports io.github.swatchwright.mix;
   exports io.github.swatchwright.optics;

@@ -1,0 +1,60 @@
+package io.github.swatchwright.ladder;
+
+import io.github.swatchwright.colour.Lab;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Shades in even steps, and the passes that they are painted in.
+ *
+ * @param rungs first painted first
+ * @param from the wanted colour of the first end
+ * @param to the wanted colour of the last end
+ * @param pot how the rungs are mixed
+ * @param baseShare share of the area that shows the base once all passes are done, 0 to 1
+ * @param base colour of the base, when there is one
+ * @param look the average colour of the area once all passes are done, as seen from a distance
+ * @param wantedLook the average that was asked for, if one was
+ * @param warnings what to know before mixing
+ */
+public record Ladder(
+    List<Rung> rungs,
+    Lab from,
+    Lab to,
+    PotRule pot,
+    double baseShare,
+    Optional<Lab> base,
+    Lab look,
+    Optional<Lab> wantedLook,
+    List<LadderWarning> warnings) {
+  /** Copies the lists. */
+  public Ladder {
+    rungs = List.copyOf(rungs);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** The same with other warnings. */
+  Ladder withWarnings(List<LadderWarning> known) {
+    return new Ladder(rungs, from, to, pot, baseShare, base, look, wantedLook, known);
+  }
+
+  /** The mean ΔE00 between neighbouring rungs that are mixed in the pot. */
+  public double evenStep() {
+    return rungs.stream()
+        .filter(rung -> rung.wash().isEmpty())
+        .flatMapToDouble(rung -> rung.step().stream())
+        .average()
+        .orElse(0);
+  }
+
+  /** The largest deviation of such a step from the mean, as a share of the mean; 0 when even. */
+  public double unevenness() {
+    double even = evenStep();
+    return rungs.stream()
+        .filter(rung -> rung.wash().isEmpty())
+        .flatMapToDouble(rung -> rung.step().stream())
+        .map(step -> Math.abs(step / even - 1))
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,161 @@
+package io.github.swatchwright.ladder;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.paint.Medium;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What ladder is asked for.
+ *
+ * @param shades the two ends, or a list of colours as from a photo: 2 to {@value #MOST_SHADES}
+ * @param rungs how many rungs in all, washes among them: 2 to {@value #MOST_RUNGS}
+ * @param order which end it starts at
+ * @param subject what it is for; coverages may not rise then
+ * @param pot how the rungs are mixed
+ * @param coverage what decides how much each pass covers
+ * @param base what lies below the first pass; without one, the first pass covers all
+ * @param washes translucent coats as the last rungs; at least two rungs are left to the pot
+ * @param choice the paints that recipes are looked for in
+ * @param margin the L* that an end keeps from the darkest the surface can show and from 100, else
+ *     there is a warning: 0 to 40; 0 for none
+ */
+public record LadderRequest(
+    List<Shade> shades,
+    int rungs,
+    LadderOrder order,
+    Optional<Subject> subject,
+    PotRule pot,
+    CoverageWish coverage,
+    Optional<Base> base,
+    List<Coat> washes,
+    Choice choice,
+    double margin) {
+
+  /** The most shades in a list. */
+  public static final int MOST_SHADES = 16;
+
+  /** The most rungs. */
+  public static final int MOST_RUNGS = 12;
+
+  /** The margin to pure black and white unless another is stated (common practice, weak). */
+  public static final double USUAL_MARGIN = 10;
+
+  /**
+   * Which paints to choose from for ends that are colours.
+   *
+   * @param only names of the paints to choose from; empty for all
+   * @param without names of paints to leave out
+   * @param medium the medium to stay in; empty for the one that comes nearest
+   */
+  public record Choice(Set<String> only, Set<String> without, Optional<Medium> medium) {
+    /** Copies the sets. */
+    public Choice {
+      only = Set.copyOf(only);
+      without = Set.copyOf(without);
+    }
+
+    /** The whole shelf. */
+    public static Choice all() {
+      return new Choice(Set.of(), Set.of(), Optional.empty());
+    }
+  }
+
+  /** Copies the lists; refuses numbers out of range and lists that don't fit each other. */
+  public LadderRequest {
+    shades = List.copyOf(shades);
+    washes = List.copyOf(washes);
+    Require.within("number of shades", shades.size(), 2, MOST_SHADES);
+    Require.within("rungs", rungs, 2, MOST_RUNGS);
+    Require.within("margin", margin, 0, 40);
+    if (rungs - washes.size() < 2) {
+      throw new IllegalArgumentException(
+          "washes are "
+              + washes.size()
+              + " of "
+              + rungs
+              + " rungs, must leave at least 2 rungs to mix");
+    }
+    CoverageCheck.check(coverage, rungs, shades.size(), subject, base.isPresent());
+  }
+
+  /** A ladder between two ends in one pot, each shade to be seen on as much of the area. */
+  public static LadderRequest between(Shade from, Shade to, int rungs) {
+    return of(List.of(from, to), rungs);
+  }
+
+  /** A ladder along several shades in one pot, each rung to be seen on as much of the area. */
+  public static LadderRequest of(List<Shade> shades, int rungs) {
+    return new LadderRequest(
+        shades,
+        rungs,
+        LadderOrder.AS_GIVEN,
+        Optional.empty(),
+        PotRule.onePot(),
+        new CoverageWish.Even(),
+        Optional.empty(),
+        List.of(),
+        Choice.all(),
+        USUAL_MARGIN);
+  }
+
+  /** The same in another order. */
+  public LadderRequest withOrder(LadderOrder other) {
+    return new LadderRequest(
+        shades, rungs, other, subject, pot, coverage, base, washes, choice, margin);
+  }
+
+  /** The same for a subject, in its order, with falling coverage unless one was stated. */
+  public LadderRequest withSubject(Subject what) {
+    return new LadderRequest(
+        shades,
+        rungs,
+        order == LadderOrder.AS_GIVEN ? what.order() : order,
+        Optional.of(what),
+        pot,
+        coverage instanceof CoverageWish.Even ? new CoverageWish.Falling() : coverage,
+        base,
+        washes,
+        choice,
+        margin);
+  }
+
+  /** The same mixed in another way. */
+  public LadderRequest withPot(PotRule rule) {
+    return new LadderRequest(
+        shades, rungs, order, subject, rule, coverage, base, washes, choice, margin);
+  }
+
+  /** The same with other coverages. */
+  public LadderRequest withCoverage(CoverageWish wish) {
+    return new LadderRequest(
+        shades, rungs, order, subject, pot, wish, base, washes, choice, margin);
+  }
+
+  /** The same over a base. */
+  public LadderRequest withBase(Base below) {
+    return new LadderRequest(
+        shades, rungs, order, subject, pot, coverage, Optional.of(below), washes, choice, margin);
+  }
+
+  /** The same with translucent coats as its last rungs. */
+  public LadderRequest withWashes(List<Coat> coats) {
+    return new LadderRequest(
+        shades, rungs, order, subject, pot, coverage, base, coats, choice, margin);
+  }
+
+  /** The same from other paints. */
+  public LadderRequest withChoice(Choice other) {
+    return new LadderRequest(
+        shades, rungs, order, subject, pot, coverage, base, washes, other, margin);
+  }
+
+  /** The same with another margin to black and white. */
+  public LadderRequest withMargin(double lightness) {
+    return new LadderRequest(
+        shades, rungs, order, subject, pot, coverage, base, washes, choice, lightness);
+  }
+}

@@ -1,0 +1,120 @@
+package io.github.swatchwright.ladder;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The paints that one pot may hold, and the colour of what it holds: contents are drops of each
+ * paint, in the order of the list, and need not be whole.
+ */
+final class PotPaints {
+  private final List<Paint> paints;
+  private final double[][] absorption;
+  private final double[][] scattering;
+  private final TristimulusWeights weights;
+  private final Saunderson surface;
+
+  private PotPaints(
+      List<Paint> paints, double[][] absorption, double[][] scattering, Viewing viewing) {
+    this.paints = paints;
+    this.absorption = absorption;
+    this.scattering = scattering;
+    this.weights = viewing.weights();
+    this.surface = viewing.surface();
+  }
+
+  /** All paints of some mixes, each once. */
+  static PotPaints of(List<Mix> mixes, ShelfOptics optics, Viewing viewing) {
+    List<Paint> paints =
+        mixes.stream()
+            .flatMap(mix -> mix.parts().stream())
+            .map(Mix.Part::paint)
+            .distinct()
+            .toList();
+    double[][] k = new double[paints.size()][Bands.COUNT];
+    double[][] s = new double[paints.size()][Bands.COUNT];
+    for (int i = 0; i < k.length; i++) {
+      OpticalConstants constants = optics.of(paints.get(i).name()).constants();
+      for (int band = 0; band < Bands.COUNT; band++) {
+        k[i][band] = constants.k(band) * paints.get(i).dropMillilitres();
+        s[i][band] = constants.s(band) * paints.get(i).dropMillilitres();
+      }
+    }
+    return new PotPaints(paints, k, s, viewing);
+  }
+
+  int count() {
+    return paints.size();
+  }
+
+  /** A mix in the order of this list. */
+  double[] contents(Mix mix) {
+    double[] drops = new double[paints.size()];
+    for (Mix.Part part : mix.parts()) {
+      drops[paints.indexOf(part.paint())] = part.drops();
+    }
+    return drops;
+  }
+
+  /** Contents as a mix. */
+  Mix mix(double[] contents) {
+    List<Mix.Part> parts = new ArrayList<>();
+    for (int i = 0; i < contents.length; i++) {
+      if (contents[i] > 0) {
+        parts.add(new Mix.Part(paints.get(i), contents[i]));
+      }
+    }
+    return new Mix(parts);
+  }
+
+  /** Whole drops of the paints that there are any of. */
+  List<Recipe.Drops> drops(int[] counts) {
+    List<Recipe.Drops> drops = new ArrayList<>();
+    for (int i = 0; i < counts.length; i++) {
+      if (counts[i] > 0) {
+        drops.add(new Recipe.Drops(paints.get(i), counts[i]));
+      }
+    }
+    return drops;
+  }
+
+  /**
+   * The colour at full hiding. With D = K + S + √(K² + 2KS) the film reflects S/D inside, and
+   * Saunderson's correction of it is k1 + (1 − k1)(1 − k2)·S/(D − k2·S).
+   */
+  Lab lab(double[] contents) {
+    double k1 = surface.k1();
+    double k2 = surface.k2();
+    double through = (1 - k1) * (1 - k2);
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double k = 0;
+      double s = 0;
+      for (int i = 0; i < contents.length; i++) {
+        k += contents[i] * absorption[i][band];
+        s += contents[i] * scattering[i][band];
+      }
+      double d = k + s + Math.sqrt(k * (k + 2 * s));
+      double seen = k1 + through * s / (d - k2 * s);
+      x += weights.x(band) * seen;
+      y += weights.y(band) * seen;
+      z += weights.z(band) * seen;
+    }
+    WhitePoint white = weights.whitePoint();
+    return new Xyz(x, y, z, white).toLab();
+  }
+}

@@ -1,0 +1,187 @@
+package io.github.swatchwright.ladder;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Finds whole drops that bring a pot from rung to rung: a beam search over pots, then small changes
+ * to the best ladders as long as they help.
+ */
+final class PotPlanner {
+  private static final int BEAM = 48;
+  private static final int MENDED = 6;
+  private static final int POT_SIZES = 20;
+  private static final double[] SHIFTS = {0, -0.12, 0.12, -0.3, 0.3};
+
+  /** Rounding up or down is tried for so many paints at once, the others go to the nearest. */
+  private static final int ROUNDED = 4;
+
+  private final PotPaints paints;
+  private final PotAims aims;
+
+  PotPlanner(PotPaints paints, PotAims aims) {
+    this.paints = paints;
+    this.aims = aims;
+  }
+
+  /** The best ladder that was found; empty when none keeps to the rules. */
+  Optional<PotTrial> plan() {
+    List<PotTrial> beam = new ArrayList<>();
+    for (int[] start : additions(new double[paints.count()], 0)) {
+      beam.add(PotTrial.first(aims, paints, start));
+    }
+    beam = best(beam);
+    for (int rung = 1; rung < aims.rungs(); rung++) {
+      List<PotTrial> next = new ArrayList<>();
+      for (PotTrial trial : beam) {
+        for (int[] drops : additions(trial.left(), rung)) {
+          next.add(trial.then(paints, drops));
+        }
+      }
+      beam = best(next);
+    }
+    return beam.stream()
+        .limit(MENDED)
+        .map(this::mended)
+        .min(Comparator.comparingDouble(PotTrial::objective));
+  }
+
+  private List<PotTrial> best(List<PotTrial> trials) {
+    return trials.stream()
+        .filter(PotTrial::isAllowed)
+        .map(trial -> new Ranked(trial, prospect(trial)))
+        .sorted(Comparator.comparingDouble(Ranked::prospect))
+        .limit(BEAM)
+        .map(Ranked::trial)
+        .toList();
+  }
+
+  /**
+   * A trial in the order of hope.
+   *
+   * @param trial the rungs so far
+   * @param prospect what it promises, the smaller the better
+   */
+  private record Ranked(PotTrial trial, double prospect) {}
+
+  /** The objective, and how far too large the pot would have to grow to meet the later aims. */
+  private double prospect(PotTrial trial) {
+    if (trial.rung() + 1 == aims.rungs()) {
+      return trial.objective();
+    }
+    double largest = aims.largestPot(trial.left(), trial.rung() + 1);
+    double tooLarge = Math.max(0, largest / aims.rule().mostDrops() - 1);
+    return trial.objective() + Math.min(1, tooLarge);
+  }
+
+  /** Whole drops that bring what is left near to the aim of a rung, in pots of many sizes. */
+  private List<int[]> additions(double[] left, int rung) {
+    List<int[]> additions = new ArrayList<>();
+    Set<Long> known = new HashSet<>();
+    double smallest =
+        Math.max(Math.max(1, aims.need(rung) / aims.rule().use()), Arrays.stream(left).sum());
+    double largest = aims.rule().mostDrops();
+    double stride = Math.max(1, (largest - smallest) / POT_SIZES);
+    for (double shift : SHIFTS) {
+      double[] wanted = aims.proportions(rung, shift);
+      for (double pot = smallest; pot <= largest; pot += stride) {
+        double[] exact = new double[left.length];
+        for (int i = 0; i < exact.length; i++) {
+          exact[i] = Math.max(0, pot * wanted[i] - left[i]);
+        }
+        round(exact, known, additions);
+      }
+    }
+    return additions;
+  }
+
+  private static void round(double[] exact, Set<Long> known, List<int[]> additions) {
+    int[] order = mostUndecided(exact);
+    int free = Math.min(ROUNDED, order.length);
+    for (int choice = 0; choice < 1 << free; choice++) {
+      int[] drops = Arrays.stream(exact).mapToInt(d -> (int) Math.rint(d)).toArray();
+      for (int i = 0; i < free; i++) {
+        drops[order[i]] = (int) Math.floor(exact[order[i]]) + (choice >> i & 1);
+      }
+      boolean nothing = Arrays.stream(drops).sum() == 0;
+      if (!nothing && known.add(key(drops))) {
+        additions.add(drops);
+      }
+    }
+  }
+
+  /** A number of its own for the drops of up to six paints, 1023 of each; a hash for more. */
+  private static long key(int[] drops) {
+    long key = 0;
+    for (int count : drops) {
+      key = key * 1031 + count;
+    }
+    return key;
+  }
+
+  private static int[] mostUndecided(double[] exact) {
+    return IntStream.range(0, exact.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> Math.abs(exact[i] - Math.rint(exact[i])) * -1))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  /** Adds and takes away single drops, and swaps them, until nothing helps any more. */
+  private PotTrial mended(PotTrial found) {
+    PotTrial best = found;
+    boolean helped = true;
+    while (helped) {
+      helped = false;
+      for (PotTrial changed : changes(best)) {
+        if (changed.objective() < best.objective() - 1e-12) {
+          best = changed;
+          helped = true;
+        }
+      }
+    }
+    return best;
+  }
+
+  private List<PotTrial> changes(PotTrial trial) {
+    List<int[]> added = trial.all().stream().map(PotTrial::added).toList();
+    List<PotTrial> changes = new ArrayList<>();
+    for (int rung = 0; rung < added.size(); rung++) {
+      for (int more = -1; more < paints.count(); more++) {
+        for (int less = -1; less < paints.count(); less++) {
+          int[] drops = added.get(rung).clone();
+          if (more >= 0) {
+            drops[more]++;
+          }
+          if (less >= 0) {
+            drops[less]--;
+          }
+          if (more != less && (less < 0 || drops[less] >= 0)) {
+            replay(added, rung, drops).ifPresent(changes::add);
+          }
+        }
+      }
+    }
+    return changes;
+  }
+
+  /** The same additions with those of one rung replaced, if that keeps to the rules. */
+  private Optional<PotTrial> replay(List<int[]> added, int rung, int[] drops) {
+    if (rung == 0 && Arrays.stream(drops).sum() == 0) {
+      return Optional.empty();
+    }
+    PotTrial trial = PotTrial.first(aims, paints, rung == 0 ? drops : added.get(0));
+    for (int i = 1; i < added.size() && trial.isAllowed(); i++) {
+      trial = trial.then(paints, i == rung ? drops : added.get(i));
+    }
+    return trial.isAllowed() && trial.rung() + 1 == added.size()
+        ? Optional.of(trial)
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,173 @@
+package io.github.swatchwright.ladder;
+
+import io.github.swatchwright.match.MatchRequest;
+import io.github.swatchwright.match.Matcher;
+import io.github.swatchwright.match.RankedRecipe;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintOptics;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Mixes for the shades of a ladder, all of one medium, as one pot has to hold them all. The two
+ * ends are chosen together: near to their colours, and with few paints in all. What lies between
+ * them is mixed of the ends' paints.
+ */
+final class ShadeMixes {
+  private static final int ALTERNATIVES = 8;
+  private static final int MOST_DROPS = 12;
+  private static final int MOST_PAINTS = 3;
+
+  /** Another bottle on the table is worth it when it brings an end nearer by that ΔE00. */
+  private static final double WORTH_OF_A_PAINT = 0.6;
+
+  private final ShelfOptics optics;
+  private final Matcher matcher;
+  private final LadderRequest.Choice choice;
+
+  ShadeMixes(ShelfOptics optics, TristimulusWeights light, LadderRequest.Choice choice) {
+    this.optics = optics;
+    this.matcher = Matcher.of(optics, light);
+    this.choice = choice;
+  }
+
+  /**
+   * A mix that is known or might be chosen.
+   *
+   * @param mix the mix
+   * @param expected ΔE00 to be expected from the wanted colour; 0 for a mix that was stated
+   */
+  private record Option(Mix mix, double expected) {
+    Set<Paint> paints() {
+      return mix.parts().stream().map(Mix.Part::paint).collect(Collectors.toSet());
+    }
+  }
+
+  /**
+   * Both ends.
+   *
+   * @param from the first
+   * @param to the last
+   * @param cost of choosing them
+   */
+  private record Ends(Option from, Option to, double cost) {}
+
+  /** Mixes for the shades in their order. */
+  List<Mix> of(List<Shade> shades) {
+    Shade first = shades.get(0);
+    Shade last = shades.get(shades.size() - 1);
+    Ends ends =
+        media(shades).stream()
+            .map(medium -> ends(first, last, medium))
+            .min(Comparator.comparingDouble(Ends::cost))
+            .orElseThrow();
+    List<Mix> mixes = new ArrayList<>();
+    mixes.add(ends.from.mix);
+    Set<String> names =
+        new Mix(merged(ends))
+            .parts().stream().map(part -> part.paint().name()).collect(Collectors.toSet());
+    for (Shade shade : shades.subList(1, shades.size() - 1)) {
+      mixes.add(between(shade, names));
+    }
+    mixes.add(ends.to.mix);
+    return mixes;
+  }
+
+  /** The paints of both ends, once each. */
+  private static List<Mix.Part> merged(Ends ends) {
+    Set<Paint> paints = new HashSet<>(ends.from.paints());
+    paints.addAll(ends.to.paints());
+    return paints.stream().map(paint -> new Mix.Part(paint, 1)).toList();
+  }
+
+  private List<Medium> media(List<Shade> shades) {
+    Optional<Medium> stated =
+        shades.stream()
+            .filter(Shade.OfMix.class::isInstance)
+            .map(shade -> ((Shade.OfMix) shade).mix().parts().get(0).paint().medium())
+            .findFirst()
+            .or(choice::medium);
+    if (stated.isPresent()) {
+      return List.of(stated.get());
+    }
+    Set<String> only = known(choice.only());
+    Set<String> without = known(choice.without());
+    List<Medium> media =
+        optics.paints().stream()
+            .map(PaintOptics::paint)
+            .filter(paint -> only.isEmpty() || only.contains(paint.name()))
+            .filter(paint -> !without.contains(paint.name()))
+            .map(Paint::medium)
+            .distinct()
+            .toList();
+    if (media.isEmpty()) {
+      throw new IllegalArgumentException(
+          "no paint is left to choose from on the shelf '" + optics.shelf().name() + "'");
+    }
+    return media;
+  }
+
+  private Set<String> known(Set<String> names) {
+    return names.stream()
+        .map(name -> optics.shelf().paint(name).name())
+        .collect(Collectors.toSet());
+  }
+
+  private Ends ends(Shade first, Shade last, Medium medium) {
+    List<Ends> pairs = new ArrayList<>();
+    for (Option from : options(first, medium)) {
+      for (Option to : options(last, medium)) {
+        Set<Paint> paints = new HashSet<>(from.paints());
+        paints.addAll(to.paints());
+        double cost = from.expected + to.expected + WORTH_OF_A_PAINT * paints.size();
+        pairs.add(new Ends(from, to, cost));
+      }
+    }
+    return pairs.stream().min(Comparator.comparingDouble(Ends::cost)).orElseThrow();
+  }
+
+  private List<Option> options(Shade shade, Medium medium) {
+    if (shade instanceof Shade.OfMix stated) {
+      return List.of(new Option(stated.mix(), 0));
+    }
+    return recipes(((Shade.OfColour) shade).swatch(), choice.only(), choice.without(), medium)
+        .stream()
+        .map(ranked -> new Option(ranked.recipe().toMix(), ranked.expectedDeltaE00()))
+        .toList();
+  }
+
+  private Mix between(Shade shade, Set<String> names) {
+    if (shade instanceof Shade.OfMix stated) {
+      return stated.mix();
+    }
+    Medium medium = optics.of(names.iterator().next()).paint().medium();
+    return recipes(((Shade.OfColour) shade).swatch(), names, Set.of(), medium)
+        .get(0)
+        .recipe()
+        .toMix();
+  }
+
+  private List<RankedRecipe> recipes(
+      Swatch target, Set<String> only, Set<String> without, Medium medium) {
+    return matcher
+        .match(
+            MatchRequest.of(target)
+                .withMostPaints(MOST_PAINTS)
+                .withMostDrops(MOST_DROPS)
+                .withAlternatives(ALTERNATIVES)
+                .withOnly(only)
+                .withWithout(without)
+                .withMedium(medium))
+        .recipes();
+  }
+}
