@@ -1,33 +1,138 @@
 package io.github.swatchwright.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
 import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.Shade;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
- * Colours from a photo as JSON: {@code colours}, each with {@code lab} and {@code srgb}, the {@code
- * share} of its region that is in the mean, the {@code spread} of the pixels in ΔE00, the {@code
- * interval} that holds the true colour, and which pixels were left out.
+ * Colours from a photo as JSON: {@code colours}, each with {@code lab} and {@code srgb}, its {@code
+ * share} of the region, the {@code spread} of the pixels in ΔE00, the {@code interval} that holds
+ * the true colour, and which pixels were left out. What was written can be read back; a file by
+ * hand needs {@code {"colours":[{"lab":[L,a,b]}]}} at least, or {@code srgb} instead.
  */
 public final class SampleJson {
+  private static final int MOST_COLOURS = 1000;
+
   private SampleJson() {}
 
   /**
-   * A region and its colour.
+   * A region and a colour of it.
    *
    * @param region where it is
    * @param colour what it is
+   * @param share of the region's pixels that have the colour
    */
-  public record Entry(Region region, PhotoColour colour) {}
+  public record Entry(Region region, PhotoColour colour, double share) {
+    /** A region that is taken for one colour: the share is that of the pixels in its mean. */
+    public static Entry of(Region region, PhotoColour colour) {
+      return new Entry(region, colour, colour.shares().used());
+    }
+
+    /** One shade of several in a region. */
+    public static Entry of(Region region, Shade shade) {
+      return new Entry(region, shade.colour(), shade.share());
+    }
+  }
+
+  /**
+   * A colour as it was read back.
+   *
+   * @param lab relative to D65
+   * @param share of its region, 0 to 1
+   * @param spread the ΔE00 that holds 80 % of its pixels, 0 when not stated
+   * @param intervalDeltaE00 the ΔE00 that holds the true colour in 80 %
+   * @param lightnessKnown false when nothing in the photo told how bright its light was
+   */
+  public record Colour(
+      Lab lab,
+      double share,
+      double spread,
+      OptionalDouble intervalDeltaE00,
+      boolean lightnessKnown) {}
+
+  /**
+   * Reads colours from a file, which messages name by its path.
+   *
+   * @throws JsonInputException when the file doesn't hold a sample
+   * @throws IOException when it can't be read
+   */
+  public static List<Colour> read(Path file) throws IOException {
+    return colours(JsonDocument.read(file));
+  }
+
+  /**
+   * Reads colours from a text.
+   *
+   * @param text the JSON document
+   * @param source what messages call it
+   * @throws JsonInputException when the text doesn't hold a sample
+   */
+  public static List<Colour> parse(String text, String source) {
+    return colours(JsonDocument.parse(text, source));
+  }
+
+  private static List<Colour> colours(JsonElement root) {
+    return root
+        .fields("photo", "reference", "colours")
+        .required("colours")
+        .items(1, MOST_COLOURS)
+        .stream()
+        .map(SampleJson::colour)
+        .toList();
+  }
+
+  private static Colour colour(JsonElement element) {
+    JsonFields fields =
+        element.fields(
+            "region",
+            "lab",
+            "srgb",
+            "displayable",
+            "lightnessKnown",
+            "share",
+            "spread",
+            "interval",
+            "leftOut");
+    return new Colour(
+        lab(fields),
+        fields.optional("share").map(share -> share.number(0, 1)).orElse(1.0),
+        fields.optional("spread").map(spread -> spread.number(0, 1000)).orElse(0.0),
+        fields
+            .optional("interval")
+            .map(interval -> interval.fields("deltaE00", "probability").required("deltaE00"))
+            .map(radius -> OptionalDouble.of(radius.number(0, 1000)))
+            .orElse(OptionalDouble.empty()),
+        fields.optional("lightnessKnown").map(JsonElement::truth).orElse(true));
+  }
+
+  private static Lab lab(JsonFields fields) {
+    if (fields.optional("lab").isEmpty()) {
+      JsonElement srgb = fields.required("srgb");
+      return srgb.make(() -> Srgb.parse(srgb.text())).toLab();
+    }
+    List<JsonElement> lab = fields.required("lab").items(3, 3);
+    double limit = Lab.LARGEST_PARSED_AB;
+    return Lab.ofD65(
+        lab.get(0).number(-5, 150),
+        lab.get(1).number(-limit, limit),
+        lab.get(2).number(-limit, limit));
+  }
 
   /**
    * The result as a JSON object.
    *
    * @param photo what the photo is called
    * @param reference what the colours were corrected by, in words
-   * @param entries the regions, in the order they were asked for
+   * @param entries the colours, in the order they were asked for
    */
   public static String toText(String photo, String reference, List<Entry> entries) {
     return JsonOutput.object(
@@ -36,13 +141,20 @@ public final class SampleJson {
           json.writeStringField("reference", reference);
           json.writeArrayFieldStart("colours");
           for (Entry entry : entries) {
+            write(json, entry);
+          }
+          json.writeEndArray();
+        });
+  }
+
+  private static void write(JsonGenerator json, Entry entry) throws IOException {
             PhotoColour colour = entry.colour();
             PixelShares shares = colour.shares();
             json.writeStartObject();
             json.writeStringField("region", entry.region().toText());
             ColourJson.writeFields(json, colour.lab());
             json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
-            Rounded.field(json, "share", shares.used());
+            Rounded.field(json, "share", entry.share());
             Rounded.field(json, "spread", colour.pixelSpread());
             json.writeObjectFieldStart("interval");
             Rounded.field(json, "deltaE00", colour.intervalDeltaE00());
@@ -55,8 +167,5 @@ public final class SampleJson {
             Rounded.field(json, "stray", shares.stray());
             json.writeEndObject();
             json.writeEndObject();
-          }
-          json.writeEndArray();
-        });
   }
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.photo;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.mix.ColourSpread;
+import java.util.List;
 
 /** What turns a photo's colours into those that the things in it have under daylight. */
 public sealed interface Correction permits NoReference, GreyCorrection, ChartCorrection {
@@ -26,11 +27,23 @@ public sealed interface Correction permits NoReference, GreyCorrection, ChartCor
 
   /** The colour of a region, with its error. */
   default PhotoColour colour(RegionSample sample) {
-    Lab lab = apply(sample.mean()).toXyz().toLab();
+    return colour(sample.mean(), sample.pixels(), sample.shares());
+  }
+
+  /**
+   * A colour with its error.
+   *
+   * @param mean as the photo has it
+   * @param pixels what it is the mean of
+   * @param shares of the region's pixels
+   */
+  default PhotoColour colour(LinearRgb mean, List<LinearRgb> pixels, PixelShares shares) {
+    Lab lab = apply(mean).toXyz().toLab();
+    List<Lab> corrected = pixels.stream().map(pixel -> apply(pixel).toXyz().toLab()).toList();
     return new PhotoColour(
-        spread(lab, sample.shares().isCrushed()),
+        spread(lab, shares.isCrushed()),
         knowsLightness(),
-        PhotoColour.pixelSpread(this, sample),
-        sample.shares());
+        PhotoColour.pixelSpread(lab, corrected),
+        shares);
   }
 }

@@ -14,9 +14,6 @@ public interface Photo {
   /** The colour space of its pixels. */
   RgbSpace space();
 
-  /**
-   * Hands over all pixels of a region, which lies inside the picture. They come in rows of the
-   * picture as it is stored, which in a turned picture are columns.
-   */
+  /** Hands over all pixels of a region, which lies inside the picture, row by row. */
   void read(Region region, PixelRows rows);
 }

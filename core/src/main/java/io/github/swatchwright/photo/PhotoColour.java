@@ -5,7 +5,7 @@ import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Swatch;
-import java.util.Arrays;
+import java.util.List;
 
 /**
  * A colour read from a photo.
@@ -43,17 +43,10 @@ public record PhotoColour(
     return new Swatch.OfLab(Lab.ofD65(Math.max(0, Math.min(100, lab.l())), lab.a(), lab.b()));
   }
 
-  static double pixelSpread(Correction correction, RegionSample sample) {
-    Lab centre = correction.apply(sample.mean()).toXyz().toLab();
+  static double pixelSpread(Lab centre, List<Lab> pixels) {
     double[] distances =
-        sample.pixels().stream()
-            .mapToDouble(p -> Ciede2000.deltaE(centre, correction.apply(p).toXyz().toLab()))
-            .sorted()
-            .toArray();
+        pixels.stream().mapToDouble(p -> Ciede2000.deltaE(centre, p)).sorted().toArray();
     int last = (int) (Prediction.INTERVAL_PROBABILITY * distances.length);
-    return Arrays.stream(distances)
-        .skip(Math.min(last, distances.length - 1))
-        .findFirst()
-        .orElse(0);
+    return distances[Math.min(last, distances.length - 1)];
   }
 }

@@ -15,10 +15,12 @@ import java.util.Optional;
 
 /**
  * The pixels of a decoded picture, straight from its samples: what an image's own colour model says
- * of greys and profiles is not trusted. 16-bit samples stay, and so do results of a profile.
+ * of greys and profiles is not trusted. 16-bit samples stay, and so do results of a profile. Greys
+ * have one channel, colours three, inks four.
  */
 final class DecodedPixels {
   private static final int TO_16_BITS = 257;
+  private static final int INKS = 4;
 
   private final Raster raster;
   private final boolean alpha;
@@ -35,14 +37,24 @@ final class DecodedPixels {
 
   static DecodedPixels of(BufferedImage decoded, Optional<ICC_Profile> profile) {
     ColorModel model = decoded.getColorModel();
-    if (model.getColorSpace().getType() == ColorSpace.TYPE_CMYK) {
-      throw new IllegalArgumentException("is in CMYK, must be saved as RGB");
-    }
-    BufferedImage image = decoded;
     if (model instanceof IndexColorModel palette) {
-      image = palette.convertToIntDiscrete(decoded.getRaster(), true);
+      BufferedImage image = palette.convertToIntDiscrete(decoded.getRaster(), true);
+      return of(image.getRaster(), image.getColorModel().hasAlpha(), profile);
     }
-    Raster raster = image.getRaster();
+    if (model.getColorSpace().getType() == ColorSpace.TYPE_CMYK && profile.isEmpty()) {
+      throw inksWithoutProfile();
+    }
+    return of(decoded.getRaster(), model.hasAlpha(), profile);
+  }
+
+  /** Inks look as their printer makes them look, which the profile alone tells. */
+  static IllegalArgumentException inksWithoutProfile() {
+    return new IllegalArgumentException(
+        "is in CMYK without a colour profile, must have one or be saved as RGB");
+  }
+
+  /** Samples as they are stored; of inks, the highest is full ink. */
+  static DecodedPixels of(Raster raster, boolean alpha, Optional<ICC_Profile> profile) {
     int type = raster.getDataBuffer().getDataType();
     boolean deep = type == DataBuffer.TYPE_USHORT && raster.getSampleModel().getSampleSize(0) == 16;
     for (int band = 0; band < raster.getNumBands(); band++) {
@@ -51,9 +63,8 @@ final class DecodedPixels {
         throw new IllegalArgumentException("has " + bits + " bits a channel, must have 8 or 16");
       }
     }
-    boolean alpha = image.getColorModel().hasAlpha();
     int colours = raster.getNumBands() - (alpha ? 1 : 0);
-    if (colours != 1 && colours != 3) {
+    if (colours != 1 && colours != 3 && !(colours == INKS && profile.isPresent())) {
       throw new IllegalArgumentException("has " + colours + " channels, must have 1 or 3");
     }
     return new DecodedPixels(
@@ -69,58 +80,86 @@ final class DecodedPixels {
     return new ColorConvertOp(new ICC_Profile[] {profile, wide}, null);
   }
 
-  void handTo(PixelRows rows) {
-    int width = raster.getWidth();
-    int bands = raster.getNumBands();
-    int[] samples = new int[width * bands];
-    int[] converted = new int[width * 3];
-    int[] argb = new int[width];
-    long[] deepArgb = new long[width];
-    WritableRaster wide = Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, width, 1, 3, null);
-    for (int y = 0; y < raster.getHeight(); y++) {
-      raster.getPixels(raster.getMinX(), raster.getMinY() + y, width, 1, samples);
-      if (toWide.isPresent()) {
-        toWide.get().filter(colourBands(y), wide);
-        wide.getPixels(0, 0, width, 1, converted);
-        for (int x = 0; x < width; x++) {
-          long opacity = alpha ? samples[x * bands + bands - 1] * (deep ? 1L : TO_16_BITS) : 0xFFFF;
-          deepArgb[x] = packed(opacity, converted, 3 * x, 1);
-        }
-        rows.deepArgb(deepArgb, 0, width);
+  /** Hands over the rows of the upright picture. */
+  void handTo(PixelRows rows, Turn turn) {
+    UprightRows upright = new UprightRows(raster, turn);
+    int[] samples = new int[upright.width() * raster.getNumBands()];
+    Optional<ProfiledRow> profiled =
+        toWide.map(
+            op ->
+                new ProfiledRow(op, upright.width(), raster.getNumBands() - (alpha ? 1 : 0), deep));
+    int[] argb = new int[upright.width()];
+    long[] deepArgb = new long[upright.width()];
+    for (int y = 0; y < upright.height(); y++) {
+      upright.row(y, samples);
+      if (profiled.isPresent()) {
+        pack(profiled.get().convert(samples, raster.getNumBands()), 3, samples, deepArgb);
+        rows.deepArgb(deepArgb, 0, deepArgb.length);
+      } else if (deep) {
+        pack(samples, raster.getNumBands(), samples, deepArgb);
+        rows.deepArgb(deepArgb, 0, deepArgb.length);
       } else {
-        int next = bands >= 3 ? 1 : 0;
-        for (int x = 0; x < width; x++) {
-          long opacity = alpha ? samples[x * bands + bands - 1] : deep ? 0xFFFF : 0xFF;
-          if (deep) {
-            deepArgb[x] = packed(opacity, samples, x * bands, next);
-          } else {
-            int at = x * bands;
-            argb[x] =
-                ((int) opacity << 24)
-                    | (samples[at] << 16)
-                    | (samples[at + next] << 8)
-                    | samples[at + 2 * next];
-          }
-        }
-        if (deep) {
-          rows.deepArgb(deepArgb, 0, width);
-        } else {
-          rows.argb(argb, 0, width);
-        }
+        pack(samples, argb);
+        rows.argb(argb, 0, argb.length);
       }
     }
   }
 
-  private Raster colourBands(int y) {
-    int[] bands = raster.getNumBands() >= 3 ? new int[] {0, 1, 2} : new int[] {0};
-    return raster.createChild(
-        raster.getMinX(), raster.getMinY() + y, raster.getWidth(), 1, 0, 0, bands);
+  private void pack(int[] samples, int[] argb) {
+    int bands = raster.getNumBands();
+    int next = bands >= 3 ? 1 : 0;
+    for (int x = 0, at = 0; x < argb.length; x++, at += bands) {
+      int opacity = alpha ? samples[at + bands - 1] : 0xFF;
+      argb[x] =
+          opacity << 24
+              | samples[at] << 16
+              | samples[at + next] << 8
+              | samples[at + 2 * next];
+    }
   }
 
-  private static long packed(long opacity, int[] samples, int at, int next) {
-    return (opacity << 48)
-        | ((long) samples[at] << 32)
-        | ((long) samples[at + next] << 16)
-        | samples[at + 2 * next];
+  private void pack(int[] colours, int step, int[] samples, long[] argb) {
+    int bands = raster.getNumBands();
+    int next = step >= 3 ? 1 : 0;
+    for (int x = 0; x < argb.length; x++) {
+      long opacity = 0xFFFF;
+      if (alpha) {
+        opacity = samples[x * bands + bands - 1] * (deep ? 1L : TO_16_BITS);
+      }
+      int at = x * step;
+      argb[x] =
+          opacity << 48
+              | (long) colours[at] << 32
+              | (long) colours[at + next] << 16
+              | colours[at + 2 * next];
+    }
+  }
+
+  /** A row through a colour profile, into 16 bits of {@link RgbSpace#WIDE}. */
+  private static final class ProfiledRow {
+    private final ColorConvertOp op;
+    private final WritableRaster from;
+    private final WritableRaster to;
+    private final int[] colours;
+    private final int[] converted;
+
+    ProfiledRow(ColorConvertOp op, int width, int channels, boolean deep) {
+      this.op = op;
+      int type = deep ? DataBuffer.TYPE_USHORT : DataBuffer.TYPE_BYTE;
+      from = Raster.createInterleavedRaster(type, width, 1, channels, null);
+      to = Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, width, 1, 3, null);
+      colours = new int[width * channels];
+      converted = new int[width * 3];
+    }
+
+    int[] convert(int[] samples, int bands) {
+      int channels = from.getNumBands();
+      for (int x = 0; x < from.getWidth(); x++) {
+        System.arraycopy(samples, x * bands, colours, x * channels, channels);
+      }
+      from.setPixels(0, 0, from.getWidth(), 1, colours);
+      op.filter(from, to);
+      return to.getPixels(0, 0, to.getWidth(), 1, converted);
+    }
   }
 }

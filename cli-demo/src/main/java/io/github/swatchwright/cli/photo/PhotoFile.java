@@ -8,6 +8,7 @@ import java.awt.color.CMMException;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -39,11 +40,14 @@ public final class PhotoFile implements Photo {
 
   private final Path path;
   private final Optional<ICC_Profile> profile;
+  private final Optional<JpegInks> inks;
   private final Turn turn;
 
-  private PhotoFile(Path path, Optional<ICC_Profile> profile, Turn turn) {
+  private PhotoFile(
+      Path path, Optional<ICC_Profile> profile, Optional<JpegInks> inks, Turn turn) {
     this.path = path;
     this.profile = profile;
+    this.inks = inks;
     this.turn = turn;
   }
 
@@ -68,7 +72,11 @@ public final class PhotoFile implements Photo {
             "has " + width + " x " + height + " pixels, must have at most " + MOST_PIXELS);
       }
       Turn turn = new Turn(tags.orientation(), width, height);
-      return new PhotoFile(path, profile(tags), turn);
+      Optional<ICC_Profile> profile = profile(tags);
+      if (tags.inks().isPresent() && profile.isEmpty()) {
+        throw DecodedPixels.inksWithoutProfile();
+      }
+      return new PhotoFile(path, profile, tags.inks(), turn);
     } catch (IOException | RuntimeException e) {
       throw refusal(path, e);
     }
@@ -121,9 +129,11 @@ public final class PhotoFile implements Photo {
       throw new IllegalArgumentException("has a broken colour profile", e);
     }
     int type = profile.getColorSpaceType();
-    if (type != ColorSpace.TYPE_RGB && type != ColorSpace.TYPE_GRAY) {
+    if (type != ColorSpace.TYPE_RGB
+        && type != ColorSpace.TYPE_GRAY
+        && type != ColorSpace.TYPE_CMYK) {
       throw new IllegalArgumentException(
-          "has a colour profile that is for neither RGB nor grey, must be saved as RGB");
+          "has a colour profile for neither RGB, grey nor CMYK, must be saved as RGB");
     }
     return Optional.of(profile);
   }
@@ -153,12 +163,24 @@ public final class PhotoFile implements Photo {
       ImageReader reader = reader(in);
       ImageReadParam param = reader.getDefaultReadParam();
       param.setSourceRegion(turn.stored(region));
-      BufferedImage image = reader.read(0, param);
+      DecodedPixels pixels = inks.isPresent() ? inks(reader, param) : colours(reader, param);
       reader.dispose();
-      DecodedPixels.of(image, profile).handTo(rows);
+      pixels.handTo(rows, turn);
     } catch (IOException | RuntimeException e) {
       throw refusal(path, e);
     }
+  }
+
+  private DecodedPixels colours(ImageReader reader, ImageReadParam param) throws IOException {
+    BufferedImage image = reader.read(0, param);
+    return DecodedPixels.of(image, profile);
+  }
+
+  /** The platform's reader makes no picture of inks, but gives their samples. */
+  private DecodedPixels inks(ImageReader reader, ImageReadParam param) throws IOException {
+    Raster raster = reader.readRaster(0, param);
+    inks.orElseThrow().decode(raster);
+    return DecodedPixels.of(raster, false, profile);
   }
 
   /** The file; a JPEG without its profile, which the reader would apply by itself. */

@@ -15,12 +15,18 @@ import java.util.zip.Inflater;
  *
  * @param profile the embedded ICC profile
  * @param orientation EXIF's number, 1 upright to 8
+ * @param inks how a JPEG of four channels stores them
  */
-record PhotoTags(Optional<byte[]> profile, int orientation) {
+record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> inks) {
   private static final int LARGEST_PROFILE = 16 << 20;
   private static final String EXIF_HEAD = "Exif\0\0";
   private static final String ICC_HEAD = "ICC_PROFILE\0";
   private static final int PNG_HEAD = 8;
+  private static final int FOUR_CHANNELS = 4;
+
+  PhotoTags(Optional<byte[]> profile, int orientation) {
+    this(profile, orientation, Optional.empty());
+  }
 
   /**
    * Reads the tags of a file.
@@ -56,6 +62,8 @@ record PhotoTags(Optional<byte[]> profile, int orientation) {
   private static PhotoTags jpeg(ByteBuffer bytes) {
     ByteArrayOutputStream profile = new ByteArrayOutputStream();
     int orientation = 1;
+    int channels = 0;
+    JpegInks inks = JpegInks.PLAIN;
     int at = 2;
     while ((bytes.getShort(at) & 0xFFFF) != 0xFFDA) {
       int marker = bytes.getShort(at) & 0xFFFF;
@@ -66,11 +74,26 @@ record PhotoTags(Optional<byte[]> profile, int orientation) {
       } else if (marker == 0xFFE2 && startsWith(body, ICC_HEAD)) {
         byte[] piece = bytes(slice(body, ICC_HEAD.length() + 2, body.remaining() - 14));
         profile.write(piece, 0, piece.length);
+      } else if (marker == 0xFFEE && startsWith(body, "Adobe")) {
+        inks = body.get(11) == 2 ? JpegInks.INVERTED_YCCK : JpegInks.INVERTED;
+      } else if (isFrame(marker)) {
+        channels = body.get(5);
       }
       at += 2 + length;
     }
     return new PhotoTags(
-        profile.size() == 0 ? Optional.empty() : Optional.of(profile.toByteArray()), orientation);
+        profile.size() == 0 ? Optional.empty() : Optional.of(profile.toByteArray()),
+        orientation,
+        channels == FOUR_CHANNELS ? Optional.of(inks) : Optional.empty());
+  }
+
+  /** SOF0 to SOF15, among which are three other segments. */
+  private static boolean isFrame(int marker) {
+    return marker >= 0xFFC0
+        && marker <= 0xFFCF
+        && marker != 0xFFC4
+        && marker != 0xFFC8
+        && marker != 0xFFCC;
   }
 
   private static PhotoTags png(ByteBuffer bytes) {

@@ -13,7 +13,8 @@ import java.awt.Rectangle;
  */
 record Turn(int orientation, int storedWidth, int storedHeight) {
 
-  private boolean exchanges() {
+  /** Whether rows are stored as columns. */
+  boolean exchanges() {
     return orientation >= 5;
   }
 
@@ -27,12 +28,20 @@ record Turn(int orientation, int storedWidth, int storedHeight) {
     return exchanges() ? storedWidth : storedHeight;
   }
 
+  /** Whether stored columns, or stored rows, run against the upright picture. */
+  boolean fromEnd(boolean rows) {
+    return switch (orientation) {
+      case 2, 8 -> !rows;
+      case 3, 7 -> true;
+      case 4, 6 -> rows;
+      default -> false;
+    };
+  }
+
   /** Where a region of the upright picture is stored. */
   Rectangle stored(Region region) {
-    boolean fromRight =
-        exchanges() ? orientation == 7 || orientation == 8 : orientation == 2 || orientation == 3;
-    boolean fromBottom =
-        exchanges() ? orientation == 6 || orientation == 7 : orientation == 3 || orientation == 4;
+    boolean fromRight = fromEnd(false);
+    boolean fromBottom = fromEnd(true);
     int along = exchanges() ? region.y() : region.x();
     int down = exchanges() ? region.x() : region.y();
     int columns = exchanges() ? region.height() : region.width();
