@@ -6,8 +6,8 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
 import java.nio.file.Path;
@@ -19,29 +19,37 @@ final class ColourArgument {
 
   /**
    * Reads {@code #RRGGBB}, {@code lab(L, a, b)}, {@code photo.jpg@x,y,w,h} or the name of a paint.
+   * What must be said about a colour from a photo is told.
    *
+   * @param text the colour
+   * @param shelf the paints
+   * @param reference what tells the light of photos
+   * @param output where to tell
    * @throws IllegalArgumentException when it is none of them
    */
-  static Swatch parse(String text, Shelf shelf) {
+  static GivenColour parse(String text, Shelf shelf, PhotoReference reference, Output output) {
     String trimmed = text.trim();
     if (trimmed.startsWith("#")) {
-      return new Swatch.OfSrgb(Srgb.parse(trimmed));
+      return GivenColour.of(new Swatch.OfSrgb(Srgb.parse(trimmed)));
     }
     if (trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")) {
-      return new Swatch.OfLab(Lab.parse(trimmed));
+      return GivenColour.of(new Swatch.OfLab(Lab.parse(trimmed)));
     }
     int at = trimmed.lastIndexOf('@');
     if (at > 0 && trimmed.substring(at).matches("@[^,]*,[^,]*,[^,]*,[^,]*")) {
-      return photo(trimmed.substring(0, at), trimmed.substring(at + 1));
+      GivenColour colour =
+          GivenColour.of(
+              trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
+      colour.note().ifPresent(output::note);
+      return colour;
     }
-    return masstone(trimmed, shelf);
+    return GivenColour.of(masstone(trimmed, shelf));
   }
 
-  /** As the file has it: without a reference, its lightness is the photo's. */
-  private static Swatch photo(String file, String region) {
+  private static PhotoColour photo(String file, String region, PhotoReference reference) {
     Photo photo = PhotoFile.open(Path.of(file));
     Region read = Region.parse(region, photo.width(), photo.height());
-    return new NoReference().colour(RegionSampler.sample(photo, read)).swatch();
+    return reference.correction(photo).colour(RegionSampler.sample(photo, read));
   }
 
   private static Swatch masstone(String name, Shelf shelf) {

@@ -6,6 +6,7 @@ import io.github.swatchwright.difference.ColourDifference;
 import io.github.swatchwright.difference.Verdict;
 import io.github.swatchwright.json.ComparisonJson;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -24,11 +25,13 @@ final class CompareCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
+  @Mixin PhotoReference reference = new PhotoReference();
+
   @Parameters(index = "0", paramLabel = "A", description = "The colour to compare with.")
-  String reference = "";
+  String first = "";
 
   @Parameters(index = "1", paramLabel = "B", description = "The colour to compare.")
-  String sample = "";
+  String second = "";
 
   CompareCommand(Output output) {
     this.output = output;
@@ -38,13 +41,17 @@ final class CompareCommand implements Command {
   public void run() {
     TristimulusWeights light = shared.weights();
     Shelf shelf = shared.shelf();
-    Lab a = ColourArgument.parse(reference, shelf).labUnder(light);
-    Lab b = ColourArgument.parse(sample, shelf).labUnder(light);
+    Lab a = given(first, shelf).labUnder(light);
+    Lab b = given(second, shelf).labUnder(light);
     ColourDifference difference = Ciede2000.STANDARD.compare(a, b);
     shared.give(
         output,
         () -> ComparisonJson.toText(a, b, difference, shared.light()),
         () -> print(a, b, difference));
+  }
+
+  private Swatch given(String colour, Shelf shelf) {
+    return ColourArgument.parse(colour, shelf, reference, output).swatch();
   }
 
   private void print(Lab a, Lab b, ColourDifference difference) {

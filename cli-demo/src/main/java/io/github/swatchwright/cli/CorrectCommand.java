@@ -6,7 +6,6 @@ import io.github.swatchwright.json.CorrectionJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
-import io.github.swatchwright.paint.Swatch;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,6 +25,8 @@ final class CorrectCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin PhotoReference reference = new PhotoReference();
 
   @Parameters(
       index = "0",
@@ -55,11 +56,11 @@ final class CorrectCommand implements Command {
   public void run() {
     Shelf shelf = shared.shelf();
     Mix pot = Mix.parse(mix, shelf);
-    Swatch seen = ColourArgument.parse(measured, shelf);
-    Swatch wanted = ColourArgument.parse(target, shelf);
+    GivenColour seen = ColourArgument.parse(measured, shelf, reference, output);
+    GivenColour wanted = ColourArgument.parse(target, shelf, reference, output);
     Correction correction =
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
-            .correct(pot, seen, seen.usualError(), wanted);
+            .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
     shared.give(
         output, () -> CorrectionJson.toText(correction, shared.light()), () -> print(correction));
   }

@@ -52,7 +52,7 @@ public final class Main {
    * @return the exit status: 0 done, 2 wrong use or bad input, 1 a fault of the program
    */
   static int run(String[] args, PrintStream out, PrintStream err, boolean colourBlocks) {
-    CommandLine commandLine = commandLine(new Output(out, colourBlocks), args);
+    CommandLine commandLine = commandLine(new Output(out, err, colourBlocks), args);
     try {
       CommandLine.ParseResult parsed = commandLine.parseArgs(args);
       while (parsed.hasSubcommand()) {

@@ -34,6 +34,8 @@ final class MatchCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
+  @Mixin PhotoReference reference = new PhotoReference();
+
   @Parameters(index = "0", paramLabel = "TARGET", description = "The colour you want.")
   String target = "";
 
@@ -108,7 +110,7 @@ final class MatchCommand implements Command {
 
   private MatchRequest request(Shelf shelf) {
     MatchRequest request =
-        MatchRequest.of(ColourArgument.parse(target, shelf))
+        MatchRequest.of(ColourArgument.parse(target, shelf, reference, output).swatch())
             .withMostPaints(paints)
             .withMostDrops(maxDrops)
             .withAlternatives(alternatives)

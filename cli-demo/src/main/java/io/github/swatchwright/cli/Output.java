@@ -10,9 +10,10 @@ import java.util.Locale;
  * Where results go.
  *
  * @param out standard output
+ * @param err standard error
  * @param colourBlocks whether it is a terminal that shows colours
  */
-record Output(PrintStream out, boolean colourBlocks) {
+record Output(PrintStream out, PrintStream err, boolean colourBlocks) {
 
   /** Prints a line. */
   void line(String text) {
@@ -22,6 +23,11 @@ record Output(PrintStream out, boolean colourBlocks) {
   /** Prints a formatted line; numbers have a decimal point whatever the locale. */
   void line(String format, Object... values) {
     line(String.format(Locale.ROOT, format, values));
+  }
+
+  /** Prints a line that is no part of the result. */
+  void note(String text) {
+    err.print("swatchwright: note: " + text + "\n");
   }
 
   /** Prints text that has its own line ends. */

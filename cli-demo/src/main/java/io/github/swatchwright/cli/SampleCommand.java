@@ -3,17 +3,18 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.photo.Correction;
-import io.github.swatchwright.photo.GreyCorrection;
-import io.github.swatchwright.photo.NeutralPatch;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
+import io.github.swatchwright.photo.ShadeSearch;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,10 +28,17 @@ import picocli.CommandLine.Parameters;
       "",
       "A region is x,y,w,h in pixels of the upright picture, or in percent: 10%%,20%%,5%%,5%%.",
       "",
-      "Example:",
-      "  swatchwright sample hull.jpg --region 40%%,40%%,10%%,10%% --grey 120,80,60,60@18%%"
+      "Examples:",
+      "  swatchwright sample hull.jpg --region 40%%,40%%,10%%,10%% --grey 120,80,60,60@18%%",
+      "  swatchwright sample hull.jpg --region 40%%,40%%,30%%,30%% --colours 4 --json > rust.json"
     })
 final class SampleCommand implements Command {
+  /** What an option without its number comes as. */
+  private static final String BY_ITSELF = "auto";
+
+  /** The same photo gives the same shades. */
+  private static final long SEED = 1;
+
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
@@ -46,10 +54,16 @@ final class SampleCommand implements Command {
   List<String> regions = new ArrayList<>();
 
   @Option(
-      names = "--grey",
-      paramLabel = "X,Y,W,H@Y%",
-      description = "Where a grey card or white paper is, and how much of the light it reflects.")
-  List<String> greys = new ArrayList<>();
+      names = "--colours",
+      paramLabel = "N",
+      arity = "0..1",
+      fallbackValue = BY_ITSELF,
+      description =
+          "Read the shades that a region consists of, with their shares of the area: at most N, or"
+              + " as many as stand for it when no number is given.")
+  @Nullable String shades;
+
+  @Mixin PhotoReference reference = new PhotoReference();
 
   SampleCommand(Output output) {
     this.output = output;
@@ -62,12 +76,9 @@ final class SampleCommand implements Command {
           "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
     }
     Photo photo = PhotoFile.open(Path.of(file));
-    Correction correction = correction(photo);
-    List<SampleJson.Entry> entries = new ArrayList<>();
-    for (Region region : regions(photo)) {
-      PhotoColour colour = correction.colour(RegionSampler.sample(photo, region));
-      entries.add(new SampleJson.Entry(region, colour));
-    }
+    Correction correction = reference.correction(photo);
+    List<SampleJson.Entry> entries =
+        regions(photo).stream().flatMap(region -> read(photo, region, correction)).toList();
     shared.give(
         output,
         () -> SampleJson.toText(file, correction.reference(), entries),
@@ -77,6 +88,26 @@ final class SampleCommand implements Command {
         });
   }
 
+  private Stream<SampleJson.Entry> read(Photo photo, Region region, Correction correction) {
+    if (shades == null) {
+      PhotoColour colour = correction.colour(RegionSampler.sample(photo, region));
+      return Stream.of(SampleJson.Entry.of(region, colour));
+    }
+    return search(shades).in(photo, region, correction).stream()
+        .map(shade -> SampleJson.Entry.of(region, shade));
+  }
+
+  private static ShadeSearch search(String most) {
+    if (most.equals(BY_ITSELF)) {
+      return new ShadeSearch(OptionalInt.empty(), SEED);
+    }
+    try {
+      return new ShadeSearch(OptionalInt.of(Integer.parseInt(most)), SEED);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException("--colours: '" + most + "' is not a whole number", e);
+    }
+  }
+
   private List<Region> regions(Photo photo) {
     if (regions.isEmpty()) {
       return List.of(new Region(0, 0, photo.width(), photo.height()));
@@ -84,34 +115,14 @@ final class SampleCommand implements Command {
     return regions.stream().map(text -> Region.parse(text, photo.width(), photo.height())).toList();
   }
 
-  private Correction correction(Photo photo) {
-    if (greys.isEmpty()) {
-      return new NoReference();
-    }
-    return GreyCorrection.of(greys.stream().map(text -> patch(text, photo)).toList());
-  }
-
-  private static NeutralPatch patch(String text, Photo photo) {
-    int at = text.indexOf('@');
-    if (at < 0 || !text.endsWith("%")) {
-      throw new IllegalArgumentException(
-          "--grey: '" + text + "' is not of the form x,y,w,h@18%, a region and what it reflects");
-    }
-    Region region = Region.parse(text.substring(0, at), photo.width(), photo.height());
-    try {
-      double luminance = Double.parseDouble(text.substring(at + 1, text.length() - 1));
-      return new NeutralPatch(RegionSampler.sample(photo, region), luminance);
-    } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "--grey: '" + text.substring(at + 1) + "' is not a number of percent", e);
-    }
-  }
-
   private void print(SampleJson.Entry entry) {
     PhotoColour colour = entry.colour();
     output.line("");
     output.line("%s%s", output.block(colour.lab()), Output.notation(colour.lab()));
     output.line("  region    %s", entry.region().toText());
+    if (shades != null) {
+      output.line("  share     %.0f %% of the region's area", 100 * entry.share());
+    }
     output.line("  pixels    %s", colour.shares().toText());
     output.line("  texture   ΔE00 %.1f holds 80 %% of the pixels", colour.pixelSpread());
     output.line("  error     ΔE00 %.1f holds the true colour in 80 %%", colour.intervalDeltaE00());

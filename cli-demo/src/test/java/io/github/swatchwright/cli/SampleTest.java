@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.cli.photo.PhotoBytes;
+import io.github.swatchwright.json.SampleJson;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -71,7 +72,8 @@ class SampleTest {
     String photo = file(PhotoBytes.png(picture()));
 
     Run run = Run.of("compare", "#8A4B2A", photo + "@4,4,30,30");
-    assertThat(run.err()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains("note: ", "holds the true colour", "lightness is unknown");
     assertThat(run.out()).contains("ΔE00    0.00");
     assertThat(Run.of("match", photo + "@4,4,30,30").status()).isZero();
   }
@@ -92,6 +94,44 @@ class SampleTest {
     bright.setRGB(0, 0, 40, 40, filled(0x20C020), 0, 40);
     assertRefused(
         Run.of("sample", file(PhotoBytes.png(bright)), "--grey", "0,0,40,40@18%"), "coloured");
+  }
+
+  @Test
+  void shadesOfARegionComeWithTheirSharesAndAreReadBack() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+    Run run = Run.of("sample", photo, "--colours", "--json");
+    assertThat(run.err()).isEmpty();
+    assertThat(SampleJson.parse(run.out(), "sample"))
+        .hasSize(2)
+        .allSatisfy(
+            colour -> {
+              assertThat(colour.share()).isEqualTo(0.5);
+              assertThat(colour.lightnessKnown()).isFalse();
+              assertThat(colour.intervalDeltaE00().orElse(0)).isGreaterThan(5);
+            })
+        .anySatisfy(colour -> assertThat(colour.lab().toSrgb().toHex()).isEqualTo("#8A4B2A"));
+
+    assertThat(Run.of("sample", photo, "--colours", "1").out())
+        .contains("share     100 % of the region's area");
+    assertRefused(Run.of("sample", photo, "--colours", "0"), "is 0, must be within [1, 24]");
+    assertRefused(Run.of("sample", photo, "--colours", "x"), "'x' is not a whole number");
+  }
+
+  @Test
+  void everyPhotoColourOfACommandIsSeenByTheGreyCard() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+    String grey = "45,5,30,30@18%";
+    String card = photo + "@45,5,30,30";
+
+    assertThat(Run.of("compare", "lab(49.496, 0, 0)", card, "--grey", grey).out())
+        .contains("ΔE00    0.0");
+    Run match = Run.of("match", card, "--grey", grey, "--max-drops", "4");
+    assertThat(match.status()).isZero();
+    assertThat(match.out()).contains("lab(49.5");
+    assertThat(match.err()).contains("holds the true colour").doesNotContain("unknown");
+    String mix = "Titanium white:6, Red oxide:2";
+    Run correct = Run.of("correct", mix, "--measured", card, "--target", "#B47A68", "--grey", grey);
+    assertThat(correct.status()).isZero();
   }
 
   private static int[] filled(int rgb) {

@@ -60,6 +60,14 @@ record JsonElement(JsonPlace place, JsonContent content) {
     throw isNot("a string");
   }
 
+  /** Whether it is true, when it is true or false. */
+  boolean truth() {
+    if (content instanceof JsonContent.Literal literal && !literal.word().equals("null")) {
+      return literal.word().equals("true");
+    }
+    throw isNot("true or false");
+  }
+
   /** Its value, when it is a finite number. */
   double number() {
     if (!(content instanceof JsonContent.Numeral numeral)) {

@@ -148,24 +148,24 @@ public final class SampleJson {
   }
 
   private static void write(JsonGenerator json, Entry entry) throws IOException {
-            PhotoColour colour = entry.colour();
-            PixelShares shares = colour.shares();
-            json.writeStartObject();
-            json.writeStringField("region", entry.region().toText());
-            ColourJson.writeFields(json, colour.lab());
-            json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
-            Rounded.field(json, "share", entry.share());
-            Rounded.field(json, "spread", colour.pixelSpread());
-            json.writeObjectFieldStart("interval");
-            Rounded.field(json, "deltaE00", colour.intervalDeltaE00());
-            Rounded.field(json, "probability", Prediction.INTERVAL_PROBABILITY);
-            json.writeEndObject();
-            json.writeObjectFieldStart("leftOut");
-            Rounded.field(json, "clipped", shares.clipped());
-            Rounded.field(json, "nearBlack", shares.nearBlack());
-            Rounded.field(json, "transparent", shares.transparent());
-            Rounded.field(json, "stray", shares.stray());
-            json.writeEndObject();
-            json.writeEndObject();
+    PhotoColour colour = entry.colour();
+    PixelShares shares = colour.shares();
+    json.writeStartObject();
+    json.writeStringField("region", entry.region().toText());
+    ColourJson.writeFields(json, colour.lab());
+    json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
+    Rounded.field(json, "share", entry.share());
+    Rounded.field(json, "spread", colour.pixelSpread());
+    json.writeObjectFieldStart("interval");
+    Rounded.field(json, "deltaE00", colour.intervalDeltaE00());
+    Rounded.field(json, "probability", Prediction.INTERVAL_PROBABILITY);
+    json.writeEndObject();
+    json.writeObjectFieldStart("leftOut");
+    Rounded.field(json, "clipped", shares.clipped());
+    Rounded.field(json, "nearBlack", shares.nearBlack());
+    Rounded.field(json, "transparent", shares.transparent());
+    Rounded.field(json, "stray", shares.stray());
+    json.writeEndObject();
+    json.writeEndObject();
   }
 }

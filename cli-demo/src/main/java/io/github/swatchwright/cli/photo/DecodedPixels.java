@@ -111,10 +111,7 @@ final class DecodedPixels {
     for (int x = 0, at = 0; x < argb.length; x++, at += bands) {
       int opacity = alpha ? samples[at + bands - 1] : 0xFF;
       argb[x] =
-          opacity << 24
-              | samples[at] << 16
-              | samples[at + next] << 8
-              | samples[at + 2 * next];
+          opacity << 24 | samples[at] << 16 | samples[at + next] << 8 | samples[at + 2 * next];
     }
   }
 

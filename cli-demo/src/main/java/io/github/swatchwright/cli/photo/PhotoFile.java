@@ -43,8 +43,7 @@ public final class PhotoFile implements Photo {
   private final Optional<JpegInks> inks;
   private final Turn turn;
 
-  private PhotoFile(
-      Path path, Optional<ICC_Profile> profile, Optional<JpegInks> inks, Turn turn) {
+  private PhotoFile(Path path, Optional<ICC_Profile> profile, Optional<JpegInks> inks, Turn turn) {
     this.path = path;
     this.profile = profile;
     this.inks = inks;

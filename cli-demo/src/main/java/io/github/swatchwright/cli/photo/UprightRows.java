@@ -40,8 +40,7 @@ final class UprightRows {
     if (turn.exchanges()) {
       column(stored, samples);
     } else {
-      raster.getPixels(
-          raster.getMinX(), raster.getMinY() + stored, raster.getWidth(), 1, samples);
+      raster.getPixels(raster.getMinX(), raster.getMinY() + stored, raster.getWidth(), 1, samples);
     }
     if (turn.fromEnd(turn.exchanges())) {
       mirror(samples);

@@ -1,0 +1,47 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.photo.PhotoColour;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A colour that was given, and how well it is known.
+ *
+ * @param swatch the colour
+ * @param error its error, sd in units of L*, a* and b*
+ * @param note what has to be said about it, one line
+ */
+record GivenColour(Swatch swatch, double error, Optional<String> note) {
+
+  /** A colour that isn't from a photo. */
+  static GivenColour of(Swatch swatch) {
+    return new GivenColour(swatch, swatch.usualError(), Optional.empty());
+  }
+
+  /**
+   * A colour from a photo.
+   *
+   * @param text as it was given
+   * @param colour what was read
+   */
+  static GivenColour of(String text, PhotoColour colour) {
+    String note =
+        String.format(
+            Locale.ROOT,
+            "%s is %s; ΔE00 %.1f holds the true colour in 80 %%, which isn't in the results",
+            text,
+            colour.lab().toText(),
+            colour.intervalDeltaE00());
+    if (!colour.lightnessKnown()) {
+      note += "; its lightness is unknown, give --grey";
+    }
+    if (colour.shares().isCrushed()) {
+      note += "; it is stronger than the file can hold";
+    }
+    double[] deviations = colour.spread().standardDeviations();
+    double error = Math.sqrt(Arrays.stream(deviations).map(d -> d * d).average().orElseThrow());
+    return new GivenColour(colour.swatch(), error, Optional.of(note));
+  }
+}
