@@ -1,15 +1,24 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.Calibration;
+import io.github.swatchwright.calibrate.CardAdvisor;
 import io.github.swatchwright.calibrate.CardErrors;
 import io.github.swatchwright.calibrate.CardSet;
+import io.github.swatchwright.calibrate.NextCard;
+import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.json.CalibrationJson;
 import io.github.swatchwright.json.CardsJson;
+import io.github.swatchwright.json.NextCardsJson;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Objects;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -21,24 +30,59 @@ import picocli.CommandLine.Parameters;
 @CommandLine.Command(
     name = "calibrate",
     description = "Learns from test cards what your paints do in mixes, and writes a better shelf.",
-    footer = {"", "Example:", "  swatchwright calibrate cards.json --out better.shelf.json"})
+    footer = {
+      "",
+      "Examples:",
+      "  swatchwright calibrate cards.json --out better.shelf.json",
+      "  swatchwright calibrate --pot 'Titanium white:6, Red oxide:2' --measured '#C3907F'"
+          + " --out better.shelf.json",
+      "  swatchwright calibrate --next --for '#8A4B2A'"
+    })
 final class CalibrateCommand implements Command {
+  /** Of the sample of a shelf's mixes: any would do, but the answer should stay the same. */
+  private static final long SEED = 1;
+
+  private static final int NAMED_CARDS = 2;
+
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
 
   @Parameters(
       index = "0",
+      arity = "0..1",
       paramLabel = "CARDS",
       description = "The test cards, as JSON: what went into each, and its measured colour.")
   @Nullable Path cardsFile;
 
   @Option(
+      names = "--pot",
+      paramLabel = "MIX",
+      description = "A measured pot as one more card; its colour follows with --measured.")
+  List<String> pots = new ArrayList<>();
+
+  @Option(
+      names = "--measured",
+      paramLabel = "COLOUR",
+      description = "The pot's colour, painted and dry.")
+  List<String> measured = new ArrayList<>();
+
+  @Option(
       names = "--out",
       paramLabel = "NEW",
-      required = true,
       description = "The file to write the better shelf to.")
   @Nullable Path newFile;
+
+  @Option(
+      names = "--next",
+      description = "Name the two cards whose painting would help most from here.")
+  boolean next;
+
+  @Option(
+      names = "--for",
+      paramLabel = "COLOUR",
+      description = "With --next: a colour that is wanted; the whole shelf unless given.")
+  List<String> targets = new ArrayList<>();
 
   @Option(
       names = "--amount-error",
@@ -59,15 +103,86 @@ final class CalibrateCommand implements Command {
 
   @Override
   public void run() {
-    Path in = Objects.requireNonNull(cardsFile);
-    Path out = Objects.requireNonNull(newFile);
     CardErrors errors =
         new CardErrors(
             amountError,
             colourError == null ? OptionalDouble.empty() : OptionalDouble.of(colourError));
-    Calibration calibration = Calibration.of(shared.shelf(), cards(in), errors);
+    Shelf shelf = shared.shelf();
+    List<TestCard> cards = cards(shelf);
+    if (!next && !targets.isEmpty()) {
+      throw new IllegalArgumentException("--for is given without --next, must be with it");
+    }
+    if (cards.isEmpty()) {
+      if (newFile != null) {
+        throw new IllegalArgumentException("--out is given without cards to learn from");
+      }
+      name(nextCards(shelf, errors));
+      return;
+    }
+    Path out = newFile;
+    if (out == null) {
+      throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
+    }
+    Calibration calibration = Calibration.of(shelf, new CardSet(cards), errors);
     WholeFile.write(out, ShelfJson.toText(calibration.shelf()));
-    shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
+    if (!next) {
+      shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
+      return;
+    }
+    NextCards named = nextCards(calibration.shelf(), errors);
+    shared.give(
+        output,
+        () -> CalibrationJson.toText(calibration, named),
+        () -> {
+          print(calibration, out);
+          print(named);
+        });
+  }
+
+  private List<TestCard> cards(Shelf shelf) {
+    List<TestCard> cards = new ArrayList<>();
+    if (cardsFile != null) {
+      cards.addAll(cards(cardsFile).cards());
+    }
+    if (pots.size() != measured.size()) {
+      throw new IllegalArgumentException(
+          pots.size() + " --pot and " + measured.size() + " --measured, must be as many");
+    }
+    for (int i = 0; i < pots.size(); i++) {
+      Mix pot = Mix.parse(pots.get(i), shelf);
+      cards.add(TestCard.ofMix(pot, ColourArgument.parse(measured.get(i), shelf)));
+    }
+    return cards;
+  }
+
+  private void name(NextCards named) {
+    shared.give(output, () -> NextCardsJson.toText(named), () -> print(named));
+  }
+
+  private NextCards nextCards(Shelf shelf, CardErrors errors) {
+    if (!next) {
+      throw new IllegalArgumentException("name cards to learn from: CARDS or --pot; or ask --next");
+    }
+    CardAdvisor advisor = CardAdvisor.of(ShelfOptics.estimate(shelf), errors);
+    return targets.isEmpty()
+        ? advisor.forShelf(SEED, NAMED_CARDS)
+        : advisor.forTargets(
+            targets.stream().map(target -> ColourArgument.parse(target, shelf)).toList(),
+            NAMED_CARDS);
+  }
+
+  private void print(NextCards named) {
+    output.line(
+        "Expect ΔE00 %.1f, the mean of %s.",
+        named.expectedDeltaE00(),
+        targets.isEmpty() ? "a sample of the shelf's mixes" : "the best recipe for each colour");
+    if (named.cards().isEmpty()) {
+      output.line("No card would make that much better.");
+    }
+    for (NextCard card : named.cards()) {
+      output.line(
+          "  paint %s, then expect %.1f", card.recipe().toMix().toText(), card.expectedDeltaE00());
+    }
   }
 
   private static CardSet cards(Path file) {

@@ -2,6 +2,7 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.Corrector;
+import io.github.swatchwright.calibrate.FreshPot;
 import io.github.swatchwright.json.CorrectionJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
@@ -67,11 +68,8 @@ final class CorrectCommand implements Command {
 
   private void print(Correction correction) {
     output.line("The pot is ΔE00 %.1f from the target.", correction.now());
-    if (correction.additions().isEmpty()) {
-      output.line(
-          correction.startAfresh()
-              ? "Nothing that can be added brings it nearer: start afresh."
-              : "That is near enough: add nothing.");
+    if (correction.additions().isEmpty() && correction.fresh().isEmpty()) {
+      output.line("That is near enough: add nothing.");
       return;
     }
     for (Correction.Addition addition : correction.additions()) {
@@ -83,12 +81,21 @@ final class CorrectCommand implements Command {
           addition.drops().paint().name(),
           addition.deltaE00());
     }
-    output.line("Then expect %s.", Output.notation(correction.predicted()));
-    if (correction.startAfresh()) {
+    if (correction.additions().isEmpty()) {
+      output.line("Nothing that can be added brings it nearer.");
+    } else {
       output.line(
-          correction.deltaE00() > 2
-              ? "That isn't near: start afresh."
-              : "That more than doubles the pot: starting afresh needs less paint.");
+          "Then expect %s, ΔE00 %.1f from the target on average.",
+          Output.notation(correction.predicted()), correction.expectedDeltaE00());
     }
+    correction.fresh().ifPresent(fresh -> print(correction, fresh));
+  }
+
+  private void print(Correction correction, FreshPot fresh) {
+    String instead =
+        correction.startAfresh() ? "Start afresh instead:" : "Not better, starting afresh:";
+    output.line(
+        "%s %s (%d drops; expect ΔE00 %.1f)",
+        instead, fresh.recipe().toMix().toText(), fresh.recipe().total(), fresh.expectedDeltaE00());
   }
 }

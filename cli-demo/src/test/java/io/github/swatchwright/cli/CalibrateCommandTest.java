@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,64 @@ class CalibrateCommandTest {
     String card =
         "{\"parts\":{\"Titanium white\":5,\"Red oxide\":1},\"measured\":{\"srgb\":\"#C08070\"}}";
     assertThat(Run.of("calibrate", cards(card), "--out", better()).status()).isZero();
+  }
+
+  @Test
+  void aMeasuredPotIsACardLikeOneInAFile() throws Exception {
+    String fromFile = folder.resolve("file.shelf.json").toString();
+    String[] shelf = {"--shelf", Run.fiveShelf()};
+    assertThat(run(shelf, "calibrate", cards(CARD), "--out", fromFile).status()).isZero();
+    Run pot =
+        run(
+            shelf,
+            "calibrate",
+            "--pot",
+            "White:5, Grün, dunkel:1",
+            "--measured",
+            "lab(66, -9, 4)",
+            "--out",
+            better());
+    assertThat(pot.err()).isEmpty();
+    assertThat(Files.readString(Path.of(better()))).isEqualTo(Files.readString(Path.of(fromFile)));
+  }
+
+  private static Run run(String[] last, String... first) {
+    String[] all = Arrays.copyOf(first, first.length + last.length);
+    System.arraycopy(last, 0, all, first.length, last.length);
+    return Run.of(all);
+  }
+
+  @Test
+  void namesTheCardsToPaintNextAloneAndAfterOthers() throws Exception {
+    String[] shelf = {"--shelf", Run.fiveShelf(), "--next", "--for", "#6F8F80", "--json"};
+    JsonNode alone = new ObjectMapper().readTree(run(shelf, "calibrate").out()).get("next");
+    JsonNode after =
+        new ObjectMapper()
+            .readTree(run(shelf, "calibrate", cards(CARD), "--out", better()).out())
+            .get("next");
+    assertThat(alone.get("cards").get(0).get("drops")).isNotEmpty();
+    assertThat(alone.get("cards").get(0).get("expectedDeltaE00").asDouble())
+        .isLessThan(alone.get("expectedDeltaE00").asDouble());
+    assertThat(after.get("expectedDeltaE00").asDouble())
+        .isLessThan(alone.get("expectedDeltaE00").asDouble());
+    assertThat(Run.of("calibrate", "--next", "--shelf", Run.fiveShelf()).out())
+        .contains("Expect ΔE00 ", "the mean of a sample of the shelf's mixes", "  paint ");
+  }
+
+  @Test
+  void whatDoesNotGoTogetherIsRefused() throws Exception {
+    refused("name cards to learn from: CARDS or --pot; or ask --next", "calibrate");
+    refused("name the file for the better shelf: --out NEW", "calibrate", cards(CARD));
+    refused("--for is given without --next, must be with it", "calibrate", "--for", "#808080");
+    refused("1 --pot and 0 --measured, must be as many", "calibrate", "--pot", "White:1");
+    refused("--out is given without cards to learn from", "calibrate", "--next", "--out", better());
+  }
+
+  private static void refused(String message, String... args) {
+    Run run = run(new String[] {"--shelf", Run.fiveShelf()}, args);
+    assertThat(run.err()).isEqualTo("swatchwright: " + message + System.lineSeparator());
+    assertThat(run.out()).isEmpty();
+    assertThat(run.status()).isEqualTo(2);
   }
 
   @Test

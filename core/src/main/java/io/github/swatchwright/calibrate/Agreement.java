@@ -30,9 +30,11 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
     Set<Integer> leftOut = new TreeSet<>();
     List<Integer> kept = IntStream.range(0, patches.size()).boxed().toList();
     ShelfFit fit = ShelfFit.of(prior, patches);
+    boolean hasEarlierCards =
+        prior.shelf().paints().stream().anyMatch(paint -> paint.optics().isPresent());
     boolean agreed = false;
     while (!agreed && leftOut.size() <= patches.size() / 3) {
-      List<Integer> worst = worst(fit, kept);
+      List<Integer> worst = worst(fit, kept, hasEarlierCards);
       agreed = worst.isEmpty();
       if (!agreed) {
         leftOut.addAll(worst);
@@ -60,9 +62,9 @@ record Agreement(ShelfFit fit, List<PaintedPatch> kept, List<Integer> leftOut) {
     return IntStream.range(0, size).filter(card -> !leftOut.contains(card)).boxed().toList();
   }
 
-  private static List<Integer> worst(ShelfFit fit, List<Integer> kept) {
+  private static List<Integer> worst(ShelfFit fit, List<Integer> kept, boolean hasEarlierCards) {
     List<Integer> worst = new ArrayList<>();
-    if (kept.size() < 2) {
+    if (kept.size() < (hasEarlierCards ? 1 : 2)) {
       return worst;
     }
     double[] surprises =

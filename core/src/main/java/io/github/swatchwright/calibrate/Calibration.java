@@ -76,6 +76,16 @@ public record Calibration(
         fitted, residuals.paints(), contradictions, residuals.before(), residuals.after());
   }
 
+  /**
+   * What one more card teaches the shelf: every pot and every rung that is measured is one, see
+   * {@link TestCard#ofMix}.
+   *
+   * @throws IllegalArgumentException as {@link #of} does
+   */
+  public Calibration with(TestCard card) {
+    return of(shelf, new CardSet(List.of(card)));
+  }
+
   private static Contradiction contradiction(int card, PaintedPatch patch, ShelfOptics posterior) {
     Lab measured = patch.measured().lab();
     Lab expected = posterior.lab(patch);

@@ -2,6 +2,7 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.argument.Require;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Test cards that were painted for one shelf.
@@ -17,5 +18,10 @@ public record CardSet(List<TestCard> cards) {
   public CardSet {
     cards = List.copyOf(cards);
     Require.within("number of cards", cards.size(), 1, MOST_CARDS);
+  }
+
+  /** These cards and one more. */
+  public CardSet with(TestCard card) {
+    return new CardSet(Stream.concat(cards.stream(), Stream.of(card)).toList());
   }
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.calibrate;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Recipe;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to add to a pot that came out wrong.
@@ -12,15 +13,30 @@ import java.util.List;
  *     needed
  * @param predicted the colour to be expected in the end
  * @param deltaE00 how far that is from the target
- * @param startAfresh whether a new pot is the better way: what can be added doesn't bring this one
- *     near the target, or more than doubles it
+ * @param expectedDeltaE00 how far it may be expected to come out, errors and scatter included
+ * @param fresh a new pot of the same amount, where that was worth a thought: what can be added
+ *     doesn't bring this one near the target, or more than doubles it
+ * @param startAfresh whether the new pot is the better way: where this one can be brought near, it
+ *     takes fewer drops and may be expected to come as near; where not, it comes nearer by 1 at
+ *     least
  */
 public record Correction(
-    double now, List<Addition> additions, Lab predicted, double deltaE00, boolean startAfresh) {
+    double now,
+    List<Addition> additions,
+    Lab predicted,
+    double deltaE00,
+    double expectedDeltaE00,
+    Optional<FreshPot> fresh,
+    boolean startAfresh) {
 
   /** Copies the list. */
   public Correction {
     additions = List.copyOf(additions);
+  }
+
+  /** The number of drops to add in all. */
+  public int drops() {
+    return additions.stream().mapToInt(addition -> addition.drops().count()).sum();
   }
 
   /**

@@ -7,6 +7,7 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
@@ -32,6 +33,9 @@ public final class Corrector {
 
   /** A pot that can't get this near is better started afresh. */
   private static final double NEAR = 2;
+
+  /** A new pot must be expected to come so much nearer than one that can't be brought near. */
+  private static final double WORTH_A_POT = 1;
 
   private static final int FEWEST_TRIED = 12;
   private static final int SHORTLIST = 10;
@@ -60,9 +64,8 @@ public final class Corrector {
    */
   public Correction correct(Mix pot, Swatch measured, double error, Swatch target) {
     Require.positive("error", error);
-    Lab wanted = target.labUnder(light);
     Shelf learnt = ShelfFit.of(optics, List.of(card(pot, measured, error))).shelf();
-    return new Search(ShelfOptics.estimate(learnt), pot, measured, error, wanted).run();
+    return new Search(ShelfOptics.estimate(learnt), pot, measured, error, target).run();
   }
 
   /** The pot as a test card: its drops scatter less the more there are. */
@@ -80,7 +83,10 @@ public final class Corrector {
 
   /** One search for additions. */
   private final class Search {
+    private final ShelfOptics learnt;
     private final MixPredictor predictor;
+    private final Mix pot;
+    private final Swatch target;
     private final OpticalConstants potConstants;
     private final double potMillilitres;
     private final double potDrops;
@@ -89,17 +95,18 @@ public final class Corrector {
     private final List<PaintOptics> paints;
     private Trial best;
 
-    private Search(ShelfOptics learnt, Mix pot, Swatch measured, double error, Lab wanted) {
+    private Search(ShelfOptics learnt, Mix pot, Swatch measured, double error, Swatch target) {
+      this.learnt = learnt;
+      this.pot = pot;
+      this.target = target;
       predictor = MixPredictor.of(learnt, light);
       potConstants = learnt.asMeasured(predictor.constants(pot), measured, error);
       potMillilitres = pot.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
       potDrops = pot.parts().stream().mapToDouble(Mix.Part::drops).sum();
-      this.wanted = wanted;
+      wanted = target.labUnder(light);
       now = Ciede2000.deltaE(wanted, measured.labUnder(light));
       paints =
-          learnt.paints().stream()
-              .filter(paint -> paint.paint().medium() == pot.parts().get(0).paint().medium())
-              .toList();
+          learnt.paints().stream().filter(paint -> paint.paint().medium() == medium()).toList();
       best = trial(List.of());
     }
 
@@ -115,8 +122,37 @@ public final class Corrector {
         Trial part = trial(best.drops.subList(0, i));
         additions.add(new Correction.Addition(best.drops.get(i - 1), part.lab, part.deltaE00));
       }
-      boolean afresh = best.deltaE00 > NEAR || best.total() > potDrops;
-      return new Correction(now, additions, best.lab, best.deltaE00, afresh);
+      double expected = expectedDeltaE00();
+      boolean isFar = best.deltaE00 > NEAR;
+      Optional<FreshPot> fresh =
+          isFar || best.total() > potDrops
+              ? Optional.of(FreshPot.of(learnt, light, target, medium(), potMillilitres))
+              : Optional.empty();
+      boolean afresh =
+          fresh
+              .filter(
+                  other ->
+                      isFar
+                          ? other.expectedDeltaE00() + WORTH_A_POT <= expected
+                          : other.expectedDeltaE00() <= expected
+                              && other.recipe().total() < best.total())
+              .isPresent();
+      return new Correction(now, additions, best.lab, best.deltaE00, expected, fresh, afresh);
+    }
+
+    private Medium medium() {
+      return pot.parts().get(0).paint().medium();
+    }
+
+    /** As far as the paints' errors and the drops' scatter go, about what was found. */
+    private double expectedDeltaE00() {
+      Map<String, Double> drops = new LinkedHashMap<>();
+      pot.parts().forEach(part -> drops.put(part.paint().name(), part.drops()));
+      best.drops.forEach(
+          some -> drops.merge(some.paint().name(), (double) some.count(), Double::sum));
+      List<Mix.Part> parts = new ArrayList<>();
+      drops.forEach((name, count) -> parts.add(new Mix.Part(learnt.shelf().paint(name), count)));
+      return predictor.predict(new Mix(parts)).spread().about(best.lab).expectedDeltaE00(wanted);
     }
 
     private int mostDrops() {

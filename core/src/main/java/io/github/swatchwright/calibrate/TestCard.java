@@ -1,6 +1,7 @@
 package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
 import java.util.HashSet;
 import java.util.List;
@@ -38,6 +39,28 @@ public record TestCard(
       Require.positive("parts of '" + paint + "'", amount);
       Require.within("parts of '" + paint + "'", amount, 0, 1e6);
     }
+  }
+
+  /**
+   * The card that a measured mix is: a pot, or a rung of a ladder, painted until it hides.
+   *
+   * @param mix what went into it, in drops
+   * @param measured its colour, dry
+   */
+  public static TestCard ofMix(Mix mix, Swatch measured) {
+    double unit = mix.parts().get(0).paint().dropMillilitres();
+    return new TestCard(
+        mix.parts().stream()
+            .map(
+                part ->
+                    new Part(
+                        part.paint().name(),
+                        part.drops() * (part.paint().dropMillilitres() / unit)))
+            .toList(),
+        PartsBy.VOLUME,
+        measured,
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   /** Copies the list; refuses an empty one, a paint named twice and coats out of range. */

@@ -1,6 +1,8 @@
 package io.github.swatchwright.json;
 
 import io.github.swatchwright.calibrate.Calibration;
+import io.github.swatchwright.calibrate.NextCards;
+import java.util.Optional;
 
 /**
  * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
@@ -11,6 +13,15 @@ public final class CalibrationJson {
 
   /** The result as a JSON object. */
   public static String toText(Calibration calibration) {
+    return toText(calibration, Optional.empty());
+  }
+
+  /** The result as a JSON object, with the cards to paint {@code next}. */
+  public static String toText(Calibration calibration, NextCards next) {
+    return toText(calibration, Optional.of(next));
+  }
+
+  private static String toText(Calibration calibration, Optional<NextCards> next) {
     return JsonOutput.object(
         json -> {
           json.writeArrayFieldStart("paints");
@@ -37,6 +48,9 @@ public final class CalibrationJson {
           Rounded.field(json, "before", calibration.before());
           Rounded.field(json, "after", calibration.after());
           json.writeEndObject();
+          if (next.isPresent()) {
+            NextCardsJson.write(json, next.get());
+          }
         });
   }
 }

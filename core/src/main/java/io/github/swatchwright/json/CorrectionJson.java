@@ -1,12 +1,13 @@
 package io.github.swatchwright.json;
 
 import io.github.swatchwright.calibrate.Correction;
+import io.github.swatchwright.calibrate.FreshPot;
 import io.github.swatchwright.spectrum.Illuminant;
 
 /**
  * What to add to a pot as JSON: {@code additions}, each with {@code paint}, {@code drops} and the
- * colour to be expected after it; the colour in the end and its ΔE00 from the target; and whether
- * to start afresh.
+ * colour to be expected after it; the colour in the end and its ΔE00 from the target; whether to
+ * start afresh, and the {@code fresh} pot that was weighed against this one, when one was.
  */
 public final class CorrectionJson {
   private CorrectionJson() {}
@@ -34,7 +35,17 @@ public final class CorrectionJson {
           json.writeEndArray();
           ColourJson.write(json, "predicted", correction.predicted());
           Rounded.field(json, "deltaE00", correction.deltaE00());
+          Rounded.field(json, "expectedDeltaE00", correction.expectedDeltaE00());
           json.writeBooleanField("startAfresh", correction.startAfresh());
+          if (correction.fresh().isPresent()) {
+            FreshPot fresh = correction.fresh().get();
+            json.writeObjectFieldStart("fresh");
+            DropsJson.write(json, fresh.recipe());
+            ColourJson.write(json, "predicted", fresh.predicted());
+            Rounded.field(json, "deltaE00", fresh.deltaE00());
+            Rounded.field(json, "expectedDeltaE00", fresh.expectedDeltaE00());
+            json.writeEndObject();
+          }
         });
   }
 }

@@ -14,6 +14,10 @@ import java.util.Arrays;
 public final class ColourSpread {
   private static final int POINTS = 256;
   private static final double[][] CLOUD = NormalCloud.of(POINTS);
+  private static final double OUT = Math.sqrt(3);
+  private static final double[][] AXES = {
+    {OUT, 0, 0}, {-OUT, 0, 0}, {0, OUT, 0}, {0, -OUT, 0}, {0, 0, OUT}, {0, 0, -OUT}
+  };
 
   private final Lab centre;
   private final double[][] root;
@@ -48,6 +52,29 @@ public final class ColourSpread {
     return new ColourSpread(centre, root);
   }
 
+  /** The same cloud about another colour. */
+  public ColourSpread about(Lab newCentre) {
+    return new ColourSpread(newCentre, root);
+  }
+
+  /**
+   * The same colour, known better.
+   *
+   * @param explained what is taken off the covariance of L*, a* and b*: 3 × 3
+   */
+  public ColourSpread less(double[][] explained) {
+    double[][] rest = new double[3][3];
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        rest[i][j] = -explained[i][j];
+        for (int m = 0; m < 3; m++) {
+          rest[i][j] += root[i][m] * root[j][m];
+        }
+      }
+    }
+    return of(centre, rest);
+  }
+
   /** The most probable colour. */
   public Lab centre() {
     return centre;
@@ -77,10 +104,22 @@ public final class ColourSpread {
     return Arrays.stream(distances(target)).sum() / POINTS;
   }
 
+  /**
+   * About the same from six points alone, √3 standard deviations out on the axes (the cubature of
+   * third degree; Arasaratnam, Haykin 2009): for choosing among many clouds.
+   */
+  public double roughlyExpectedDeltaE00(Lab target) {
+    return Arrays.stream(distances(target, AXES)).sum() / AXES.length;
+  }
+
   private double[] distances(Lab from) {
-    double[] distances = new double[POINTS];
-    for (int i = 0; i < POINTS; i++) {
-      double[] p = CLOUD[i];
+    return distances(from, CLOUD);
+  }
+
+  private double[] distances(Lab from, double[][] points) {
+    double[] distances = new double[points.length];
+    for (int i = 0; i < points.length; i++) {
+      double[] p = points[i];
       double l = centre.l() + root[0][0] * p[0];
       double a = centre.a() + root[1][0] * p[0] + root[1][1] * p[1];
       double b = centre.b() + root[2][0] * p[0] + root[2][1] * p[1] + root[2][2] * p[2];

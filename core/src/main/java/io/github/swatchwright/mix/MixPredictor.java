@@ -3,6 +3,7 @@ package io.github.swatchwright.mix;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Dependence;
 import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Bands;
@@ -136,16 +137,27 @@ public final class MixPredictor {
     OpticalConstants constants = constants(mix);
     double[] internal = constants.opaque();
     double[][] labByQ = labByQ(internal);
+    double[][] covariance = optics.covarianceOf(jacobians(mix, constants, labByQ));
+    errors.forEach(error -> addAmountError(covariance, labByQ, constants, error));
+    ColourSpread spread = ColourSpread.of(viewing.lab(internal), covariance);
+    return new Prediction(viewing.seen(internal), spread);
+  }
+
+  /** How the colour of the mix depends on its paints: as values, L*, a* and b*. */
+  public Dependence dependence(Mix mix) {
+    OpticalConstants constants = constants(mix);
+    return optics.dependence(jacobians(mix, constants, labByQ(constants.opaque())));
+  }
+
+  private Map<String, double[][]> jacobians(
+      Mix mix, OpticalConstants constants, double[][] labByQ) {
     Map<String, double[][]> jacobians = new LinkedHashMap<>();
     double volume = millilitres(mix);
     for (Mix.Part part : mix.parts()) {
       jacobians.put(
           part.paint().name(), byPaint(labByQ, constants, of(part), part.millilitres() / volume));
     }
-    double[][] covariance = optics.covarianceOf(jacobians);
-    errors.forEach(error -> addAmountError(covariance, labByQ, constants, error));
-    ColourSpread spread = ColourSpread.of(viewing.lab(internal), covariance);
-    return new Prediction(viewing.seen(internal), spread);
+    return jacobians;
   }
 
   /** ∂Lab/∂q = ∂Lab/∂R · dR/dq, with dR/dq = −2R²/(1 − R²). */

@@ -116,7 +116,8 @@ final class EvidenceRows {
     }
   }
 
-  private GaussianBelief belief(String paint) {
+  /** What is believed of a paint without the rows. */
+  GaussianBelief belief(String paint) {
     GaussianBelief belief = beliefs.get(paint);
     if (belief == null) {
       throw new IllegalArgumentException("no belief about '" + paint + "'");
@@ -153,27 +154,6 @@ final class EvidenceRows {
 
   /** J·C·Jᵀ after the rows, for values that depend on several paints by their Jacobians. */
   double[][] covarianceOf(Map<String, double[][]> jacobians, LowerTriangle factor) {
-    int count = jacobians.values().iterator().next().length;
-    double[][] covariance = new double[count][count];
-    double[][] shared = new double[count][];
-    for (int row = 0; row < count; row++) {
-      Map<String, double[]> spreads = new LinkedHashMap<>();
-      int at = row;
-      jacobians.forEach(
-          (paint, jacobian) -> {
-            double[] spread = belief(paint).spreadAlong(jacobian[at]);
-            spreads.put(paint, spread);
-            for (int other = 0; other < count; other++) {
-              covariance[at][other] += LowerTriangle.dot(spread, jacobian[other]);
-            }
-          });
-      shared[row] = factor.forward(along(spreads));
-    }
-    for (int i = 0; i < count; i++) {
-      for (int j = 0; j < count; j++) {
-        covariance[i][j] -= LowerTriangle.dot(shared[i], shared[j]);
-      }
-    }
-    return covariance;
+    return Dependence.of(jacobians, this, factor).covariance();
   }
 }

@@ -133,6 +133,27 @@ public final class ShelfOptics {
     return rows.covarianceOf(jacobians, factor);
   }
 
+  /** The same as values, which can be set against other values and against planned patches. */
+  public Dependence dependence(Map<String, double[][]> jacobians) {
+    return Dependence.of(jacobians, rows, factor);
+  }
+
+  /**
+   * A patch that is still to be painted.
+   *
+   * @param patch what will go into it and how it will be measured; its colour only says where the
+   *     errors are taken, so the one that is expected will do
+   */
+  public PlannedPatch planned(PaintedPatch patch) {
+    PatchModel model = new PatchModel(patch, surface);
+    PatchModel.Linear at = model.linearise(states(patch));
+    Map<String, double[][]> jacobians = new LinkedHashMap<>();
+    for (int p = 0; p < model.paints().size(); p++) {
+      jacobians.put(model.paints().get(p), at.jacobians().get(p));
+    }
+    return new PlannedPatch(dependence(jacobians), at.noise());
+  }
+
   /**
    * The constants of paint that is expected to have some and was measured: the masstone moves
    * smoothly until it has the measured colour, scattering stays.
@@ -154,9 +175,13 @@ public final class ShelfOptics {
 
   /** The colour to be expected of a painted patch, under D65. */
   public Lab lab(PaintedPatch patch) {
+    return new PatchModel(patch, surface).lab(states(patch));
+  }
+
+  private Map<String, double[]> states(PaintedPatch patch) {
     Map<String, double[]> states = new LinkedHashMap<>();
     patch.volumes().keySet().forEach(name -> states.put(name, of(name).belief().mean()));
-    return new PatchModel(patch, surface).lab(states);
+    return states;
   }
 
   /** The paints that can be computed with, in the shelf's order. */

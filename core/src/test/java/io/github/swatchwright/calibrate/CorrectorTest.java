@@ -199,5 +199,50 @@ class CorrectorTest {
                 METER,
                 new Swatch.OfLab(Lab.ofD65(90, 0, 60)));
     assertThat(correction.startAfresh()).isTrue();
+    FreshPot fresh = correction.fresh().orElseThrow();
+    assertThat(fresh.recipe().total()).isGreaterThanOrEqualTo(12);
+    assertThat(fresh.expectedDeltaE00()).isLessThan(correction.expectedDeltaE00());
+  }
+
+  @Test
+  void aPotIsNotThrownAwayForAColourThatTheShelfDoesNotReach() {
+    InventedCards invented = new InventedCards(700, 0.05, 0.5);
+    Pot pot = new Pot(invented, new Random(7));
+    pot.add("white", 10);
+    ShelfOptics optics = ShelfOptics.estimate(invented.shelf());
+    Correction correction =
+        Corrector.of(optics, SyntheticPigments.VIEWING.weights())
+            .correct(
+                pot.mix(optics.shelf()),
+                pot.measured(),
+                METER,
+                new Swatch.OfLab(Lab.ofD65(100, 0, 0)));
+    assertThat(correction.deltaE00()).isGreaterThan(1);
+    assertThat(correction.startAfresh()).isFalse();
+  }
+
+  @Test
+  void aNewPotIsBetterWhenMendingTakesMorePaintThanItHolds() {
+    InventedCards invented = new InventedCards(701, 0.05, 0.5);
+    ShelfOptics optics = calibrated(invented);
+    Pot pot = new Pot(invented, new Random(8));
+    pot.add("black", 2);
+    pot.add("white", 1);
+    List<TestCard.Part> wanted = InventedCards.parts("white", 8, "black", 1);
+    Correction correction =
+        Corrector.of(optics, SyntheticPigments.VIEWING.weights())
+            .correct(
+                pot.mix(optics.shelf()),
+                pot.measured(),
+                METER,
+                new Swatch.OfLab(invented.colour(wanted)));
+    assertThat(correction.drops()).isGreaterThan(3);
+    assertThat(correction.fresh()).isPresent();
+    assertThat(correction.startAfresh())
+        .isEqualTo(
+            correction.fresh().orElseThrow().expectedDeltaE00() <= correction.expectedDeltaE00()
+                && (correction.deltaE00() > 2
+                    || correction.fresh().orElseThrow().recipe().total() < correction.drops()));
+    assertThat(correction.startAfresh()).isTrue();
   }
 }

@@ -1,0 +1,34 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.calibrate.NextCard;
+import io.github.swatchwright.calibrate.NextCards;
+import java.io.IOException;
+
+/**
+ * The test cards to paint next as JSON: {@code next} holds the error to be expected as things are,
+ * {@code expectedDeltaE00}, and the {@code cards}, each with its {@code drops} and the error that
+ * is left once it has been measured.
+ */
+public final class NextCardsJson {
+  private NextCardsJson() {}
+
+  /** The cards as a JSON object. */
+  public static String toText(NextCards next) {
+    return JsonOutput.object(json -> write(json, next));
+  }
+
+  static void write(JsonGenerator json, NextCards next) throws IOException {
+    json.writeObjectFieldStart("next");
+    Rounded.field(json, "expectedDeltaE00", next.expectedDeltaE00());
+    json.writeArrayFieldStart("cards");
+    for (NextCard card : next.cards()) {
+      json.writeStartObject();
+      DropsJson.write(json, card.recipe());
+      Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+}
