@@ -14,6 +14,7 @@ import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -47,6 +48,8 @@ final class CalibrateCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin PhotoReference reference = new PhotoReference();
 
   @Parameters(
       index = "0",
@@ -150,9 +153,13 @@ final class CalibrateCommand implements Command {
     }
     for (int i = 0; i < pots.size(); i++) {
       Mix pot = Mix.parse(pots.get(i), shelf);
-      cards.add(TestCard.ofMix(pot, ColourArgument.parse(measured.get(i), shelf)));
+      cards.add(TestCard.ofMix(pot, colour(measured.get(i), shelf)));
     }
     return cards;
+  }
+
+  private Swatch colour(String text, Shelf shelf) {
+    return ColourArgument.parse(text, shelf, reference, output).swatch();
   }
 
   private void name(NextCards named) {
@@ -167,8 +174,7 @@ final class CalibrateCommand implements Command {
     return targets.isEmpty()
         ? advisor.forShelf(SEED, NAMED_CARDS)
         : advisor.forTargets(
-            targets.stream().map(target -> ColourArgument.parse(target, shelf)).toList(),
-            NAMED_CARDS);
+            targets.stream().map(target -> colour(target, shelf)).toList(), NAMED_CARDS);
   }
 
   private void print(NextCards named) {
