@@ -36,7 +36,7 @@ final class ColourArgument {
       return GivenColour.of(new Swatch.OfLab(Lab.parse(trimmed)));
     }
     int at = trimmed.lastIndexOf('@');
-    if (at > 0 && trimmed.substring(at).matches("@[^,]*,[^,]*,[^,]*,[^,]*")) {
+    if (isARegion(trimmed)) {
       GivenColour colour =
           GivenColour.of(
               trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
@@ -44,6 +44,19 @@ final class ColourArgument {
       return colour;
     }
     return GivenColour.of(masstone(trimmed, shelf));
+  }
+
+  /** Whether a colour is given by the name of a paint. */
+  static boolean isAName(String text) {
+    String trimmed = text.trim();
+    return !trimmed.startsWith("#")
+        && !trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")
+        && !isARegion(trimmed);
+  }
+
+  private static boolean isARegion(String text) {
+    int at = text.lastIndexOf('@');
+    return at > 0 && text.substring(at).matches("@[^,]*,[^,]*,[^,]*,[^,]*");
   }
 
   private static PhotoColour photo(String file, String region, PhotoReference reference) {

@@ -4,14 +4,21 @@ import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
+import io.github.swatchwright.match.Preference;
+import io.github.swatchwright.match.RecipeSearch;
+import io.github.swatchwright.match.Substitution;
+import io.github.swatchwright.match.Wishes;
+import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -27,7 +34,19 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  swatchwright match '#8A4B2A'",
-      "  swatchwright match 'lab(45, 5, 12)' --paints 2 --max-drops 8 --without 'Lamp black'"
+      "  swatchwright match 'lab(45, 5, 12)' --paints 2 --max-drops 8 --without 'Lamp black'",
+      "  swatchwright match '#8A4B2A' --use-pot 'Red oxide:6, Yellow oxide:2' --prefer fewer-paints",
+      "  swatchwright match '#CCC096' --min-hiding 0.8 --ratios 2",
+      "  swatchwright match 'Red oxide' --same-hiding",
+      "",
+      "Recipes are ranked by the difference to be expected (ΔE00); a recipe that uses a left-over",
+      "pot counts as 0.5 better, a paint fewer as 0.5, a drop fewer as 0.1, half the price as 0.5.",
+      "A paint whose bottle the shelf states (\"bottle\":{\"leftMillilitres\":4,",
+      "\"pricePerMillilitre\":0.2}) is used as far as it goes.",
+      "",
+      "JSON: target, insteadOf, reachable, nearestDeltaE00, missing, recipes[]{drops[]{paint or pot,",
+      "drops}, predicted, interval, deltaE00, expectedDeltaE00, verdict, contrastRatio,",
+      "acrossLights{known, worstDeltaE00, light}, pricePerMillilitre, score}, weighed, leftOut[]."
     })
 final class MatchCommand implements Command {
   private final Output output;
@@ -78,6 +97,48 @@ final class MatchCommand implements Command {
       description = "Use paints of this medium alone: acrylic, lacquer, enamel, oil or water.")
   @Nullable String medium;
 
+  @Option(
+      names = "--use-pot",
+      paramLabel = "MIX",
+      description =
+          "A left-over pot to use as an ingredient, by what went into it, such as"
+              + " \"Name:6, Other name:2\"; give the option again for more.")
+  List<String> pots = new ArrayList<>();
+
+  @Option(
+      names = "--ratios",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "How many recipes to show of each set of paints, 1 to 3; 1 unless stated.")
+  int ratios;
+
+  @Option(
+      names = "--prefer",
+      paramLabel = "WORDS",
+      description =
+          "What counts beside the colour: fewer-paints, fewer-drops, cheaper, across-lights; commas"
+              + " between the words, or give the option again.")
+  List<String> preferences = new ArrayList<>();
+
+  @Option(
+      names = "--min-hiding",
+      paramLabel = "RATIO",
+      description =
+          "Show only mixes of which one coat has at least this contrast ratio, 0 to 1; from 0.98 on"
+              + " it hides.")
+  @Nullable Double leastHiding;
+
+  @Option(
+      names = "--same-hiding",
+      description = "The target is a paint: match how well one coat of it hides as well.")
+  boolean sameHiding;
+
+  @Option(
+      names = "--target-shelf",
+      paramLabel = "FILE",
+      description = "The target is the name of a paint on this other shelf.")
+  @Nullable Path targetShelf;
+
   MatchCommand(Output output) {
     this.output = output;
   }
@@ -87,8 +148,9 @@ final class MatchCommand implements Command {
     TristimulusWeights light = shared.weights();
     checkNumbers();
     Shelf shelf = shared.shelf();
-    MatchRequest request = request(shelf);
-    MatchResult result = Matcher.of(ShelfOptics.estimate(shelf), light).match(request);
+    ShelfOptics optics = ShelfOptics.estimate(shelf);
+    MatchRequest request = request(shelf, targetRequest(optics, light));
+    MatchResult result = Matcher.of(optics, light).match(request);
     shared.give(
         output,
         () -> MatchJson.toText(result, shared.light()),
@@ -99,6 +161,11 @@ final class MatchCommand implements Command {
     check("--paints", paints, Recipe.MOST_PAINTS);
     check("--max-drops", maxDrops, MatchRequest.LARGEST_DROPS);
     check("--alternatives", alternatives, MatchRequest.LARGEST_ALTERNATIVES);
+    check("--ratios", ratios, RecipeSearch.RATIOS_PER_SET);
+    if (leastHiding != null && !(leastHiding >= 0 && leastHiding <= 1)) {
+      throw new IllegalArgumentException(
+          "--min-hiding is " + leastHiding + ", must be within [0.0, 1.0]");
+    }
   }
 
   private static void check(String option, int value, int highest) {
@@ -108,29 +175,94 @@ final class MatchCommand implements Command {
     }
   }
 
-  private MatchRequest request(Shelf shelf) {
+  /** The target: any colour, or a paint that is to be done without. */
+  private MatchRequest targetRequest(ShelfOptics optics, TristimulusWeights light) {
+    boolean named = ColourArgument.isAName(target);
+    if (!named && (sameHiding || targetShelf != null)) {
+      throw new IllegalArgumentException(
+          (sameHiding ? "--same-hiding" : "--target-shelf")
+              + ": the target is '"
+              + target
+              + "', must be the name of a paint");
+    }
+    if (!named) {
+      return MatchRequest.of(
+          ColourArgument.parse(target, optics.shelf(), reference, output).swatch());
+    }
+    if (targetShelf == null) {
+      ColourArgument.parse(target, optics.shelf(), reference, output);
+    }
+    ShelfOptics itsShelf =
+        targetShelf == null
+            ? optics
+            : ShelfOptics.estimate(SharedOptions.shelf("--target-shelf", targetShelf));
+    return MatchRequest.of(Substitution.of(target.trim(), itsShelf, light));
+  }
+
+  private MatchRequest request(Shelf shelf, MatchRequest bare) {
     MatchRequest request =
-        MatchRequest.of(ColourArgument.parse(target, shelf, reference, output).swatch())
-            .withMostPaints(paints)
+        bare.withMostPaints(paints)
             .withMostDrops(maxDrops)
             .withAlternatives(alternatives)
+            .withRatios(ratios)
             .withOnly(PaintNames.parse("--only", only, shelf))
-            .withWithout(PaintNames.parse("--without", without, shelf));
+            .withWithout(PaintNames.parse("--without", without, shelf))
+            .withPots(pots.stream().map(text -> pot(text, shelf)).toList())
+            .withWishes(wishes(bare));
     return medium == null ? request : request.withMedium(medium(medium));
   }
 
+  private static Pot pot(String text, Shelf shelf) {
+    try {
+      return Pot.parse(text, shelf);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("--use-pot: " + e.getMessage(), e);
+    }
+  }
+
+  private Wishes wishes(MatchRequest request) {
+    Wishes wishes = Wishes.NONE;
+    for (String words : preferences) {
+      for (String word : words.split(",", -1)) {
+        wishes = wishes.preferring(preference(word.trim()));
+      }
+    }
+    if (leastHiding != null) {
+      wishes = wishes.hidingAtLeast(leastHiding);
+    }
+    return sameHiding ? wishes.hidingLike(hidingOf(request.insteadOf().orElseThrow())) : wishes;
+  }
+
+  private static double hidingOf(Substitution substitution) {
+    return substitution
+        .contrastRatio()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "--same-hiding: nothing is known of how '"
+                        + substitution.paint().name()
+                        + "' hides; give it a 'hiding' on its shelf"));
+  }
+
+  private static Preference preference(String word) {
+    return oneOf("--prefer", word, Preference.values(), Preference::word);
+  }
+
   private static Medium medium(String word) {
-    return Arrays.stream(Medium.values())
-        .filter(known -> known.word().equals(word))
+    return oneOf("--medium", word, Medium.values(), Medium::word);
+  }
+
+  private static <T> T oneOf(String option, String word, T[] known, Function<T, String> words) {
+    return Arrays.stream(known)
+        .filter(one -> words.apply(one).equals(word))
         .findFirst()
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "--medium is '"
+                    option
+                        + " is '"
                         + word
                         + "', must be one of "
-                        + Arrays.stream(Medium.values())
-                            .map(Medium::word)
-                            .collect(Collectors.joining(", "))));
+                        + Arrays.stream(known).map(words).collect(Collectors.joining(", "))));
   }
 }

@@ -1,12 +1,15 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Verdict;
+import io.github.swatchwright.match.AcrossLights;
 import io.github.swatchwright.match.MatchResult;
+import io.github.swatchwright.match.Preference;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
-import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.match.Substitution;
+import io.github.swatchwright.match.Wishes;
 import io.github.swatchwright.spectrum.Illuminant;
+import java.util.Locale;
 
 /**
  * The result of a search for recipes, for someone with a bottle in hand.
@@ -17,8 +20,10 @@ import io.github.swatchwright.spectrum.Illuminant;
 record MatchText(Output output, Illuminant light) {
 
   void print(MatchResult result) {
-    Lab target = result.target();
-    output.line("Target  %s%s  light %s", output.block(target), Output.notation(target), light);
+    output.line(
+        "Target  %s%s  light %s",
+        output.block(result.target()), Output.notation(result.target()), light);
+    result.request().insteadOf().ifPresent(this::print);
     if (!result.reach().withinReach()) {
       output.line("");
       print(result.reach());
@@ -26,13 +31,28 @@ record MatchText(Output output, Illuminant light) {
     int number = 1;
     for (RankedRecipe ranked : result.recipes()) {
       output.line("");
-      print(number++, ranked, target);
+      print(number++, ranked, result);
+    }
+    if (result.recipes().isEmpty()) {
+      output.line("");
+      output.line("None of the %d nearest mixes hides as well as wanted.", result.weighed());
     }
     if (!result.leftOut().isEmpty()) {
       output.line("");
       output.line("Not used:");
       result.leftOut().forEach(reason -> output.line("  %s", reason));
     }
+  }
+
+  private void print(Substitution substitution) {
+    String hiding =
+        substitution.contrastRatio().isPresent()
+            ? String.format(
+                Locale.ROOT,
+                "; one coat of it has a contrast ratio of %.2f",
+                substitution.contrastRatio().getAsDouble())
+            : "";
+    output.line("Instead of '%s'%s.", substitution.paint().name(), hiding);
   }
 
   private void print(Reach reach) {
@@ -47,17 +67,50 @@ record MatchText(Output output, Illuminant light) {
         reach.missing().deltaH());
   }
 
-  private void print(int number, RankedRecipe ranked, Lab target) {
+  private void print(int number, RankedRecipe ranked, MatchResult result) {
     Verdict verdict = Verdict.of(ranked.deltaE00());
     output.line(
         "%2d.  ΔE00 %.1f (%s) if all goes well; expect %.1f",
         number, ranked.deltaE00(), verdict.word(), ranked.expectedDeltaE00());
-    for (Recipe.Drops drops : ranked.recipe().drops()) {
-      String unit = drops.count() == 1 ? "drop " : "drops";
-      output.line("      %3d %s  %s", drops.count(), unit, drops.paint().name());
-    }
-    String blocks = output.block(target) + output.block(ranked.prediction().lab());
+    ranked.recipe().drops().forEach(some -> drops(some.count(), some.paint().name()));
+    ranked.recipe().pots().forEach(some -> drops(some.count(), some.pot().name()));
+    String blocks = output.block(result.target()) + output.block(ranked.prediction().lab());
     output.line("    %s%s", blocks, Output.notation(ranked.prediction().lab()));
     output.line("    %s", PredictionText.interval(ranked.prediction()));
+    print(ranked, result.request().wishes());
+  }
+
+  private void drops(int count, String name) {
+    output.line("      %3d %s  %s", count, count == 1 ? "drop " : "drops", name);
+  }
+
+  /** What else was asked about. */
+  private void print(RankedRecipe ranked, Wishes wishes) {
+    if (wishes.leastContrastRatio().isPresent() || wishes.sameContrastRatio().isPresent()) {
+      output.line("    One coat has a contrast ratio of %.2f.", ranked.contrastRatio());
+    }
+    if (wishes.preferences().contains(Preference.ACROSS_LIGHTS)) {
+      output.line(
+          "    %s",
+          ranked
+              .acrossLights()
+              .map(MatchText::worst)
+              .orElse("Other lights: not known, for want of measured reflectances."));
+    }
+    if (wishes.preferences().contains(Preference.CHEAPER)) {
+      String price =
+          ranked.pricePerMillilitre().isPresent()
+              ? String.format(Locale.ROOT, "%.3f", ranked.pricePerMillilitre().getAsDouble())
+              : "not known";
+      output.line("    Price by the millilitre: %s.", price);
+    }
+  }
+
+  private static String worst(AcrossLights lights) {
+    return String.format(
+        Locale.ROOT,
+        "Other lights: at worst ΔE00 %.1f, under %s.",
+        lights.worstDeltaE00(),
+        lights.light().name());
   }
 }

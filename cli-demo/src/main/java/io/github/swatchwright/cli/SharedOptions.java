@@ -57,15 +57,24 @@ final class SharedOptions {
   Shelf shelf() {
     Path file = shelfFile;
     try {
-      return file == null ? demoShelf() : ShelfJson.read(file);
+      return file == null ? demoShelf() : shelf("--shelf", file);
+    } catch (IOException e) {
+      throw new IllegalArgumentException("the demo shelf can't be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** A shelf that an option names. */
+  static Shelf shelf(String option, Path file) {
+    try {
+      return ShelfJson.read(file);
     } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("--shelf: there is no file " + file, e);
+      throw new IllegalArgumentException(option + ": there is no file " + file, e);
     } catch (IOException e) {
       String why =
-          file != null && Files.isDirectory(file)
+          Files.isDirectory(file)
               ? "is a directory, must be a file"
               : "can't be read: " + e.getMessage();
-      throw new IllegalArgumentException("--shelf: " + file + " " + why, e);
+      throw new IllegalArgumentException(option + ": " + file + " " + why, e);
     }
   }
 

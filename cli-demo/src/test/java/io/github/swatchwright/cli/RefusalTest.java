@@ -29,7 +29,7 @@ class RefusalTest {
       textBlock =
           """
           {"name" "Grey"}|line 1, column 73: Unexpected character ('"' (code 34)): was expecting a colon to separate field name and value
-          {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics
+          {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics, bottle
           |$.paints: holds 0 items, must hold 1 to 5000
           {"name":"Grey","medium":"acrylic"},{"name":"Grey","medium":"oil"}|$.paints[1].name: is "Grey", the name of $.paints[0] already, must be another
           {"name":"Grey","medium":"acrylic","swatchError":NaN}|$.paints[0].swatchError: is NaN, must be a finite number within ±1.7976931348623157E308
@@ -104,7 +104,8 @@ class RefusalTest {
       textBlock =
           """
           White:0|parts of 'White' is 0.0, must be a finite number above 0
-          White:NaN|parts of 'White' is NaN, must be a finite number above 0
+          White:NaN|'NaN' in the mix 'White:NaN' is not a number of parts
+          White, Black|'White' in the mix 'White, Black' has no number of parts, must be 'White:3' or the like
           White:x|'x' in the mix 'White:x' is not a number of parts
           White:1, White:2|the mix names 'White' twice
           White:1, Rust:1|a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel

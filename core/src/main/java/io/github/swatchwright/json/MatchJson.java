@@ -5,8 +5,8 @@ import io.github.swatchwright.difference.Verdict;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
+import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
@@ -18,12 +18,22 @@ import java.util.List;
  * What a shelf can do for a target, as JSON: the {@code target}, the {@code recipes}, whether it is
  * {@code reachable}, and what is {@code missing} when it isn't. The recipes can be read back.
  *
+ * <p>A recipe's {@code drops} are of a {@code paint} or of a left-over {@code pot}, which is
+ * written as the mix that went into it: {@code {"pot":"Red oxide:6, Titanium white:2","drops":4}}.
+ * {@code contrastRatio} is that of one coat; {@code acrossLights} is {@code {"known":false}} unless
+ * target and paints were measured as reflectances; {@code pricePerMillilitre} is left out when a
+ * paint's price isn't known; recipes are in the order of the {@code score} of each set of paints. A
+ * target that is a paint is named in {@code insteadOf}.
+ *
  * <pre>{@code
  * {"light":"D65","target":{"lab":[…],"srgb":"#8A4B2A"},"reachable":true,"nearestDeltaE00":0.3,
  *  "recipes":[{"drops":[{"paint":"Red oxide","drops":3},{"paint":"Yellow oxide","drops":1}],
  *              "predicted":{"lab":[…],"srgb":"#8B4C2A"},
  *              "interval":{"deltaE00":2.4,"probability":0.8},
- *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match"}],
+ *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match","contrastRatio":0.87,
+ *              "acrossLights":{"known":true,"worstDeltaE00":0.9,"light":"A"},
+ *              "pricePerMillilitre":0.21,"score":1.6}],
+ *  "weighed":74,
  *  "leftOut":["'Bell brass' is metallic, which the model doesn't hold for"]}
  * }</pre>
  */
@@ -41,18 +51,31 @@ public final class MatchJson {
         json -> {
           json.writeStringField("light", light.name());
           ColourJson.write(json, "target", result.target());
+          if (result.request().insteadOf().isPresent()) {
+            write(json, result.request().insteadOf().get());
+          }
           write(json, result.reach());
           json.writeArrayFieldStart("recipes");
           for (RankedRecipe ranked : result.recipes()) {
             write(json, ranked);
           }
           json.writeEndArray();
+          json.writeNumberField("weighed", result.weighed());
           json.writeArrayFieldStart("leftOut");
           for (String reason : result.leftOut()) {
             json.writeString(reason);
           }
           json.writeEndArray();
         });
+  }
+
+  private static void write(JsonGenerator json, Substitution substitution) throws IOException {
+    json.writeObjectFieldStart("insteadOf");
+    JsonOutput.text(json, "paint", substitution.paint().name());
+    if (substitution.contrastRatio().isPresent()) {
+      Rounded.field(json, "contrastRatio", substitution.contrastRatio().getAsDouble());
+    }
+    json.writeEndObject();
   }
 
   private static void write(JsonGenerator json, Reach reach) throws IOException {
@@ -75,18 +98,23 @@ public final class MatchJson {
 
   private static void write(JsonGenerator json, RankedRecipe ranked) throws IOException {
     json.writeStartObject();
-    json.writeArrayFieldStart("drops");
-    for (Recipe.Drops drops : ranked.recipe().drops()) {
-      json.writeStartObject();
-      json.writeStringField("paint", drops.paint().name());
-      json.writeNumberField("drops", drops.count());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    RecipeJson.write(json, ranked.recipe());
     ColourJson.write(json, ranked.prediction());
     Rounded.field(json, "deltaE00", ranked.deltaE00());
     Rounded.field(json, "expectedDeltaE00", ranked.expectedDeltaE00());
     json.writeStringField("verdict", Verdict.of(ranked.deltaE00()).word());
+    Rounded.field(json, "contrastRatio", ranked.contrastRatio());
+    json.writeObjectFieldStart("acrossLights");
+    json.writeBooleanField("known", ranked.acrossLights().isPresent());
+    if (ranked.acrossLights().isPresent()) {
+      Rounded.field(json, "worstDeltaE00", ranked.acrossLights().get().worstDeltaE00());
+      json.writeStringField("light", ranked.acrossLights().get().light().name());
+    }
+    json.writeEndObject();
+    if (ranked.pricePerMillilitre().isPresent()) {
+      Rounded.field(json, "pricePerMillilitre", ranked.pricePerMillilitre().getAsDouble());
+    }
+    Rounded.field(json, "score", ranked.score());
     json.writeEndObject();
   }
 
@@ -130,7 +158,15 @@ public final class MatchJson {
   private static List<Recipe> recipes(JsonElement root, Shelf shelf) {
     JsonFields fields =
         root.fields(
-            "light", "target", "reachable", "nearestDeltaE00", "missing", "recipes", "leftOut");
+            "light",
+            "target",
+            "insteadOf",
+            "reachable",
+            "nearestDeltaE00",
+            "missing",
+            "recipes",
+            "weighed",
+            "leftOut");
     return fields.required("recipes").items(0, Integer.MAX_VALUE).stream()
         .map(element -> recipe(element, shelf))
         .toList();
@@ -138,19 +174,17 @@ public final class MatchJson {
 
   private static Recipe recipe(JsonElement element, Shelf shelf) {
     JsonFields fields =
-        element.fields("drops", "predicted", "interval", "deltaE00", "expectedDeltaE00", "verdict");
-    JsonElement list = fields.required("drops");
-    List<Recipe.Drops> drops =
-        list.items(1, Recipe.MOST_PAINTS).stream().map(entry -> drops(entry, shelf)).toList();
-    return list.make(() -> new Recipe(drops));
-  }
-
-  private static Recipe.Drops drops(JsonElement element, Shelf shelf) {
-    JsonFields fields = element.fields("paint", "drops");
-    JsonElement paint = fields.required("paint");
-    Paint named = paint.make(() -> shelf.paint(paint.text()));
-    JsonElement count = fields.required("drops");
-    int drops = count.wholeNumber(1, Integer.MAX_VALUE);
-    return count.make(() -> new Recipe.Drops(named, drops));
+        element.fields(
+            "drops",
+            "predicted",
+            "interval",
+            "deltaE00",
+            "expectedDeltaE00",
+            "verdict",
+            "contrastRatio",
+            "acrossLights",
+            "pricePerMillilitre",
+            "score");
+    return RecipeJson.read(fields.required("drops"), shelf);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.paint.Bottle;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Make;
@@ -27,7 +28,8 @@ final class PaintJson {
             "swatchError",
             "effect",
             "notes",
-            "optics");
+            "optics",
+            "bottle");
     return element.make(
         () ->
             new Paint(
@@ -52,7 +54,8 @@ final class PaintJson {
                     .optional("effect")
                     .map(field -> field.oneOf(List.of(Effect.values()), Effect::word)),
                 fields.optional("notes").map(JsonElement::text).orElse(""),
-                fields.optional("optics").map(OpticsJson::read)));
+                fields.optional("optics").map(OpticsJson::read),
+                fields.optional("bottle").map(BottleJson::read).orElse(Bottle.UNSTATED)));
   }
 
   private static Make make(JsonElement field) {
@@ -86,6 +89,7 @@ final class PaintJson {
     if (paint.optics().isPresent()) {
       OpticsJson.write(json, paint.optics().get());
     }
+    BottleJson.write(json, paint.bottle());
     json.writeEndObject();
   }
 }

@@ -9,15 +9,28 @@ import java.util.List;
  */
 public final class ExhaustiveSearch implements RecipeSearch {
 
+  private final boolean holdsTheLast;
+
   /** A search; it holds no state. */
-  public ExhaustiveSearch() {}
+  public ExhaustiveSearch() {
+    this(false);
+  }
+
+  private ExhaustiveSearch(boolean holdsTheLast) {
+    this.holdsTheLast = holdsTheLast;
+  }
+
+  /** A search among the recipes that hold the last ingredient of the space. */
+  static ExhaustiveSearch holdingTheLast() {
+    return new ExhaustiveSearch(true);
+  }
 
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
     Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
     int most = Math.min(space.mostPaints(), space.size());
     for (int size = 1; size <= most; size++) {
-      new SetsOfSize(space, target, shortlist, size).tryAll(0, 0);
+      new SetsOfSize(space, target, shortlist, size, holdsTheLast).tryAll(0, 0);
     }
     return shortlist.sorted();
   }
@@ -29,8 +42,11 @@ public final class ExhaustiveSearch implements RecipeSearch {
     private final MixColour mixColour;
     private final int[] paints;
     private final int[] drops;
+    private final boolean holdsTheLast;
 
-    private SetsOfSize(SearchSpace space, Lab target, Shortlist shortlist, int size) {
+    private SetsOfSize(
+        SearchSpace space, Lab target, Shortlist shortlist, int size, boolean holdsTheLast) {
+      this.holdsTheLast = holdsTheLast;
       this.space = space;
       this.shortlist = shortlist;
       this.mixColour = new MixColour(space, target, size);
@@ -44,7 +60,9 @@ public final class ExhaustiveSearch implements RecipeSearch {
         tryRatios(0, space.mostDrops(), 0);
         return;
       }
-      for (int paint = first; paint <= space.size() - (paints.length - chosen); paint++) {
+      boolean closing = holdsTheLast && chosen == paints.length - 1;
+      int start = closing ? space.size() - 1 : first;
+      for (int paint = start; paint <= space.size() - (paints.length - chosen); paint++) {
         paints[chosen] = paint;
         tryAll(chosen + 1, paint + 1);
       }

@@ -1,9 +1,11 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Swatch;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -11,21 +13,30 @@ import java.util.Set;
  * What is asked for.
  *
  * @param target the wanted colour
- * @param mostPaints the most paints in a recipe, 1 to 4
+ * @param mostPaints the most ingredients in a recipe, 1 to 4
  * @param mostDrops the most drops in a recipe, 1 to 40
- * @param alternatives how many recipes to propose, 1 to 50; no two use the same set of paints
+ * @param alternatives how many sets of ingredients to propose recipes of, 1 to 50
+ * @param ratios how many recipes of each set to propose, 1 to {@value RecipeSearch#RATIOS_PER_SET};
+ *     with 1, no two recipes share all ingredients
  * @param only the names of the paints to choose from; empty for the whole shelf
  * @param without the names of paints to leave out
  * @param medium the medium to stay in; empty for any, though one pot always holds one
+ * @param pots left-over pots to use as ingredients
+ * @param insteadOf the paint that the target is; empty for any other colour
+ * @param wishes what else counts
  */
 public record MatchRequest(
     Swatch target,
     int mostPaints,
     int mostDrops,
     int alternatives,
+    int ratios,
     Set<String> only,
     Set<String> without,
-    Optional<Medium> medium) {
+    Optional<Medium> medium,
+    List<Pot> pots,
+    Optional<Substitution> insteadOf,
+    Wishes wishes) {
 
   /** The largest number of drops that may be asked for. */
   public static final int LARGEST_DROPS = 40;
@@ -33,48 +44,148 @@ public record MatchRequest(
   /** The largest number of recipes that may be asked for. */
   public static final int LARGEST_ALTERNATIVES = 50;
 
-  /** Copies the sets; refuses numbers out of range. */
+  /** The most pots. */
+  public static final int MOST_POTS = 20;
+
+  /** Copies the sets; refuses numbers out of range, and a pot named twice. */
   public MatchRequest {
     Require.within("paints", mostPaints, 1, Recipe.MOST_PAINTS);
     Require.within("max-drops", mostDrops, 1, LARGEST_DROPS);
     Require.within("alternatives", alternatives, 1, LARGEST_ALTERNATIVES);
+    Require.within("ratios", ratios, 1, RecipeSearch.RATIOS_PER_SET);
     only = Set.copyOf(only);
     without = Set.copyOf(without);
+    pots = List.copyOf(pots);
+    Require.within("number of pots", pots.size(), 0, MOST_POTS);
+    for (int i = 0; i < pots.size(); i++) {
+      for (int earlier = 0; earlier < i; earlier++) {
+        if (pots.get(i).name().equals(pots.get(earlier).name())) {
+          throw new IllegalArgumentException("the '" + pots.get(i).name() + "' is given twice");
+        }
+      }
+    }
   }
 
   /** Up to three paints in up to twelve drops, five recipes, from the whole shelf. */
   public static MatchRequest of(Swatch target) {
-    return new MatchRequest(target, 3, 12, 5, Set.of(), Set.of(), Optional.empty());
+    return new MatchRequest(
+        target,
+        3,
+        12,
+        5,
+        1,
+        Set.of(),
+        Set.of(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        Wishes.NONE);
+  }
+
+  /** The same for what is to stand in for a paint: its colour is the target, it no ingredient. */
+  public static MatchRequest of(Substitution substitution) {
+    return of(substitution.target()).with(Optional.of(substitution));
+  }
+
+  private MatchRequest with(Optional<Substitution> paint) {
+    return new MatchRequest(
+        target,
+        mostPaints,
+        mostDrops,
+        alternatives,
+        ratios,
+        only,
+        without,
+        medium,
+        pots,
+        paint,
+        wishes);
+  }
+
+  private MatchRequest with(int paints, int drops, int sets, int ratiosEach) {
+    return new MatchRequest(
+        target, paints, drops, sets, ratiosEach, only, without, medium, pots, insteadOf, wishes);
+  }
+
+  private MatchRequest with(Set<String> names, Set<String> others, Optional<Medium> wanted) {
+    return new MatchRequest(
+        target,
+        mostPaints,
+        mostDrops,
+        alternatives,
+        ratios,
+        names,
+        others,
+        wanted,
+        pots,
+        insteadOf,
+        wishes);
   }
 
   /** The same with another most number of paints, 1 to 4. */
   public MatchRequest withMostPaints(int paints) {
-    return new MatchRequest(target, paints, mostDrops, alternatives, only, without, medium);
+    return with(paints, mostDrops, alternatives, ratios);
   }
 
   /** The same with another most number of drops, 1 to 40. */
   public MatchRequest withMostDrops(int drops) {
-    return new MatchRequest(target, mostPaints, drops, alternatives, only, without, medium);
+    return with(mostPaints, drops, alternatives, ratios);
   }
 
-  /** The same with another number of recipes, 1 to 50. */
-  public MatchRequest withAlternatives(int recipes) {
-    return new MatchRequest(target, mostPaints, mostDrops, recipes, only, without, medium);
+  /** The same with another number of sets of ingredients, 1 to 50. */
+  public MatchRequest withAlternatives(int sets) {
+    return with(mostPaints, mostDrops, sets, ratios);
+  }
+
+  /** The same with another number of recipes of each set, 1 to 3. */
+  public MatchRequest withRatios(int recipes) {
+    return with(mostPaints, mostDrops, alternatives, recipes);
   }
 
   /** The same from the named paints alone. */
   public MatchRequest withOnly(Set<String> names) {
-    return new MatchRequest(target, mostPaints, mostDrops, alternatives, names, without, medium);
+    return with(names, without, medium);
   }
 
   /** The same leaving out the named paints. */
   public MatchRequest withWithout(Set<String> names) {
-    return new MatchRequest(target, mostPaints, mostDrops, alternatives, only, names, medium);
+    return with(only, names, medium);
   }
 
   /** The same within one medium. */
   public MatchRequest withMedium(Medium wanted) {
+    return with(only, without, Optional.of(wanted));
+  }
+
+  /** The same with left-over pots for ingredients. */
+  public MatchRequest withPots(List<Pot> leftOver) {
     return new MatchRequest(
-        target, mostPaints, mostDrops, alternatives, only, without, Optional.of(wanted));
+        target,
+        mostPaints,
+        mostDrops,
+        alternatives,
+        ratios,
+        only,
+        without,
+        medium,
+        leftOver,
+        insteadOf,
+        wishes);
+  }
+
+  /** The same with other wishes. */
+  public MatchRequest withWishes(Wishes others) {
+    return new MatchRequest(
+        target,
+        mostPaints,
+        mostDrops,
+        alternatives,
+        ratios,
+        only,
+        without,
+        medium,
+        pots,
+        insteadOf,
+        others);
   }
 }

@@ -7,12 +7,20 @@ import java.util.List;
  * What a shelf can do for a target.
  *
  * @param target the wanted colour under the chosen light
- * @param recipes proposals, best first by expected ΔE00; no two use the same set of paints
+ * @param request what was asked for
+ * @param recipes proposals; sets of ingredients in the order of their best scores, and each set's
+ *     recipes together
+ * @param weighed how many recipes were weighed to choose them
  * @param reach whether the target is within reach, and what is missing if not
- * @param leftOut paints that can't be computed with, each with its reason
+ * @param leftOut paints that aren't used, each with its reason
  */
 public record MatchResult(
-    Lab target, List<RankedRecipe> recipes, Reach reach, List<String> leftOut) {
+    Lab target,
+    MatchRequest request,
+    List<RankedRecipe> recipes,
+    int weighed,
+    Reach reach,
+    List<String> leftOut) {
   /** Copies the lists. */
   public MatchResult {
     recipes = List.copyOf(recipes);

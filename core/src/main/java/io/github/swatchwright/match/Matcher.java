@@ -1,23 +1,22 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.mix.MixPredictor;
-import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.mix.Pot;
+import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Proposes recipes for wanted colours from one shelf under one light. Immutable; use it for any
@@ -30,11 +29,11 @@ public final class Matcher {
    */
   private static final int SHORTLIST = 60;
 
-  private static final Comparator<RankedRecipe> STURDIEST =
-      Comparator.comparingDouble(RankedRecipe::expectedDeltaE00)
-          .thenComparingDouble(RankedRecipe::deltaE00)
-          .thenComparingInt(ranked -> ranked.recipe().drops().size())
-          .thenComparingInt(ranked -> ranked.recipe().total());
+  /** So many times more are weighed when something else than the colour counts. */
+  private static final int WIDER = 10;
+
+  /** Pots are tried with every one and every two of the paints. */
+  private static final int MOST_WITH_POT = 3;
 
   private final ShelfOptics optics;
   private final TristimulusWeights light;
@@ -57,82 +56,136 @@ public final class Matcher {
   }
 
   /**
+   * Proposes recipes for many targets.
+   *
+   * @param requests what is asked for
+   * @param progress is told how far it has come
+   * @return a result for each request, in their order
+   * @throws IllegalArgumentException as {@link #match} does
+   */
+  public List<MatchResult> matchAll(List<MatchRequest> requests, Progress progress) {
+    List<MatchResult> results = new ArrayList<>();
+    for (MatchRequest request : requests) {
+      results.add(match(request));
+      progress.reached((double) results.size() / requests.size());
+    }
+    return List.copyOf(results);
+  }
+
+  /**
    * Proposes recipes.
    *
-   * @throws IllegalArgumentException when a named paint isn't on the shelf, or no paint is left to
-   *     choose from
+   * @throws IllegalArgumentException when a named paint isn't on the shelf, no paint is left to
+   *     choose from, or a pot is of another medium than the one asked for
    */
   public MatchResult match(MatchRequest request) {
     MixPredictor predictor = MixPredictor.of(optics, light);
+    Choice choice = Choice.of(optics, request);
+    Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
+    Set<Recipe> recipes = new LinkedHashSet<>();
+    for (Medium medium : choice.media(request.pots())) {
+      recipes.addAll(nearest(choice.of(medium), medium, request, predictor));
+    }
+    List<RankedRecipe> weighed = recipes.stream().map(weighing::weigh).toList();
+    List<RankedRecipe> inOrder = Ranking.inOrder(weighed, request.wishes());
+    RankedRecipe closest =
+        (inOrder.isEmpty() ? weighed : inOrder)
+            .stream().min(Comparator.comparingDouble(RankedRecipe::deltaE00)).orElseThrow();
+    return new MatchResult(
+        weighing.lab(),
+        request,
+        bestOfEachSet(inOrder, request),
+        weighed.size(),
+        Reach.of(closest.prediction().lab(), weighing.lab()),
+        choice.leftOut());
+  }
+
+  /** The recipes of one medium that are worth weighing. */
+  private List<Recipe> nearest(
+      List<PaintOptics> paints, Medium medium, MatchRequest request, MixPredictor predictor) {
     Lab target = request.target().labUnder(light);
     int count = Math.max(SHORTLIST, RecipeSearch.RATIOS_PER_SET * request.alternatives());
-    List<RankedRecipe> nearest = new ArrayList<>();
-    for (List<PaintOptics> paints : byMedium(request).values()) {
-      SearchSpace space =
-          new SearchSpace(paints, predictor.viewing(), request.mostPaints(), request.mostDrops());
-      for (Candidate candidate : search.nearest(space, target, count)) {
-        nearest.add(rank(candidate.recipe(space), predictor, target));
+    int wide = request.wishes().reachBeyondColour() ? WIDER * count : count;
+    Spaces spaces = new Spaces(paints, predictor, request);
+    List<Pot> pots = request.pots().stream().filter(pot -> pot.medium() == medium).toList();
+    List<Recipe> found = new ArrayList<>();
+    SearchSpace all = spaces.of(pots, request.mostPaints(), request.mostDrops());
+    found.addAll(recipes(search, all, target, wide));
+    for (Pot pot : pots) {
+      SearchSpace withPot =
+          spaces.of(
+              List.of(pot), Math.min(MOST_WITH_POT, request.mostPaints()), request.mostDrops());
+      found.addAll(recipes(ExhaustiveSearch.holdingTheLast(), withPot, target, count));
+    }
+    if (request.wishes().prefer(Preference.FEWER_PAINTS)) {
+      for (int most = 1; most < request.mostPaints(); most++) {
+        found.addAll(recipes(search, spaces.of(pots, most, request.mostDrops()), target, count));
       }
     }
-    RankedRecipe closest =
-        nearest.stream().min(Comparator.comparingDouble(RankedRecipe::deltaE00)).orElseThrow();
-    return new MatchResult(
-        target,
-        bestOfEachSet(nearest, request.alternatives()),
-        Reach.of(closest.prediction().lab(), target),
-        leftOut());
-  }
-
-  private Map<Medium, List<PaintOptics>> byMedium(MatchRequest request) {
-    Set<String> only = known(request.only());
-    Set<String> without = known(request.without());
-    Map<Medium, List<PaintOptics>> byMedium =
-        optics.paints().stream()
-            .filter(paint -> only.isEmpty() || only.contains(paint.paint().name()))
-            .filter(paint -> !without.contains(paint.paint().name()))
-            .filter(paint -> request.medium().map(paint.paint().medium()::equals).orElse(true))
-            .collect(
-                Collectors.groupingBy(
-                    paint -> paint.paint().medium(), TreeMap::new, Collectors.toList()));
-    if (byMedium.isEmpty()) {
-      throw new IllegalArgumentException(
-          "no paint is left to choose from on the shelf '" + optics.shelf().name() + "'");
+    if (request.wishes().prefer(Preference.FEWER_DROPS)) {
+      for (int most = request.mostDrops() / 2; most >= 1; most /= 2) {
+        found.addAll(recipes(search, spaces.of(pots, request.mostPaints(), most), target, count));
+      }
     }
-    return byMedium;
+    return found;
   }
 
-  private Set<String> known(Set<String> names) {
-    return names.stream()
-        .map(name -> optics.shelf().paint(name).name())
-        .collect(Collectors.toUnmodifiableSet());
-  }
-
-  private static RankedRecipe rank(Recipe recipe, MixPredictor predictor, Lab target) {
-    Prediction prediction = predictor.predict(recipe);
-    return new RankedRecipe(
-        recipe,
-        prediction,
-        Ciede2000.deltaE(target, prediction.lab()),
-        prediction.spread().expectedDeltaE00(target));
-  }
-
-  private static List<RankedRecipe> bestOfEachSet(List<RankedRecipe> recipes, int count) {
-    Set<Set<String>> used = new HashSet<>();
-    return recipes.stream()
-        .sorted(STURDIEST)
-        .filter(ranked -> used.add(ranked.recipe().names()))
-        .limit(count)
+  private static List<Recipe> recipes(
+      RecipeSearch search, SearchSpace space, Lab target, int count) {
+    return search.nearest(space, target, count).stream()
+        .map(candidate -> candidate.recipe(space))
         .toList();
   }
 
-  private List<String> leftOut() {
-    return optics.shelf().paints().stream()
-        .filter(paint -> paint.whyNotComputable().isPresent())
-        .map(Matcher::reason)
-        .toList();
+  /**
+   * What one request searches.
+   *
+   * @param paints the paints of one medium
+   * @param predictor of their mixes
+   * @param request what is asked for
+   */
+  private record Spaces(List<PaintOptics> paints, MixPredictor predictor, MatchRequest request) {
+    SearchSpace of(List<Pot> pots, int mostPaints, int mostDrops) {
+      return new SearchSpace(
+          paints,
+          pots.stream().map(pot -> new SearchSpace.Stirred(pot, predictor.constants(pot))).toList(),
+          Stream.concat(
+                  paints.stream().map(each -> each.paint().dropsLeft()),
+                  pots.stream().map(Pot::wholeDrops))
+              .toList(),
+          predictor.viewing(),
+          mostPaints,
+          mostDrops);
+    }
   }
 
-  private static String reason(Paint paint) {
-    return "'" + paint.name() + "' " + paint.whyNotComputable().orElseThrow();
+  /**
+   * The best recipes of the best sets of ingredients. When none of them uses a pot and there is
+   * one, the best set with it takes the last place.
+   */
+  private static List<RankedRecipe> bestOfEachSet(
+      List<RankedRecipe> inOrder, MatchRequest request) {
+    Map<Set<String>, List<RankedRecipe>> bySet = new LinkedHashMap<>();
+    for (RankedRecipe ranked : inOrder) {
+      List<RankedRecipe> family =
+          bySet.computeIfAbsent(ranked.recipe().names(), names -> new ArrayList<>());
+      if (family.size() < request.ratios()) {
+        family.add(ranked);
+      }
+    }
+    List<List<RankedRecipe>> families = new ArrayList<>(bySet.values());
+    List<List<RankedRecipe>> shown =
+        new ArrayList<>(families.subList(0, Math.min(request.alternatives(), families.size())));
+    if (shown.stream().noneMatch(Matcher::usesAPot)) {
+      families.stream()
+          .filter(Matcher::usesAPot)
+          .findFirst()
+          .ifPresent(family -> shown.set(shown.size() - 1, family));
+    }
+    return shown.stream().flatMap(List::stream).toList();
+  }
+
+  private static boolean usesAPot(List<RankedRecipe> family) {
+    return !family.get(0).recipe().pots().isEmpty();
   }
 }

@@ -2,6 +2,8 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A proposed recipe.
@@ -10,7 +12,33 @@ import io.github.swatchwright.mix.Recipe;
  * @param prediction what it will look like
  * @param deltaE00 difference of the predicted colour from the target
  * @param expectedDeltaE00 mean difference to expect, with the paints' errors and the scatter of
- *     drops: what recipes are ranked by
+ *     drops
+ * @param contrastRatio how well one coat of the mix hides, 0 to 1
+ * @param acrossLights how well it keeps matching when the light changes; known only when the
+ *     reflectance of the target and of every paint in it was measured
+ * @param pricePerMillilitre what a millilitre of it costs; known only when every paint's price is;
+ *     a pot costs nothing any more
+ * @param score what recipes are ranked by: the expected difference, and what the wishes add to it
  */
 public record RankedRecipe(
-    Recipe recipe, Prediction prediction, double deltaE00, double expectedDeltaE00) {}
+    Recipe recipe,
+    Prediction prediction,
+    double deltaE00,
+    double expectedDeltaE00,
+    double contrastRatio,
+    Optional<AcrossLights> acrossLights,
+    OptionalDouble pricePerMillilitre,
+    double score) {
+
+  RankedRecipe withScore(double newScore) {
+    return new RankedRecipe(
+        recipe,
+        prediction,
+        deltaE00,
+        expectedDeltaE00,
+        contrastRatio,
+        acrossLights,
+        pricePerMillilitre,
+        newScore);
+  }
+}

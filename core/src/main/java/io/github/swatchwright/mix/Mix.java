@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -17,6 +18,8 @@ import java.util.stream.Collectors;
  * @param parts at least one; all of one medium, none twice
  */
 public record Mix(List<Part> parts) {
+  private static final Pattern PLAIN_DECIMAL =
+      Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,9})?|\\.[0-9]{1,9})");
 
   /**
    * So many drops of a paint.
@@ -79,7 +82,7 @@ public record Mix(List<Part> parts) {
       int colon = entry.lastIndexOf(':');
       String name = colon < 0 ? entry : entry.substring(0, colon);
       double drops = colon < 0 ? 1 : number(entry.substring(colon + 1).trim(), text);
-      parts.add(new Part(shelf.paint(name.trim()), drops));
+      parts.add(new Part(paint(name.trim(), text, shelf), drops));
     }
     return new Mix(parts);
   }
@@ -101,13 +104,33 @@ public record Mix(List<Part> parts) {
     return entries;
   }
 
-  private static double number(String digits, String text) {
-    try {
-      return Double.parseDouble(digits);
-    } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "'" + digits + "' in the mix '" + text + "' is not a number of parts", e);
+  /** The paint of that name; a name with commas that is none may be several without numbers. */
+  private static Paint paint(String name, String text, Shelf shelf) {
+    boolean isOne = shelf.paints().stream().anyMatch(p -> p.name().equalsIgnoreCase(name));
+    if (!isOne && name.indexOf(',') >= 0) {
+      for (String piece : name.split(",", -1)) {
+        String bare = piece.trim();
+        if (shelf.paints().stream().anyMatch(p -> p.name().equalsIgnoreCase(bare))) {
+          throw new IllegalArgumentException(
+              "'"
+                  + bare
+                  + "' in the mix '"
+                  + text
+                  + "' has no number of parts, must be '"
+                  + bare
+                  + ":3' or the like");
+        }
+      }
     }
+    return shelf.paint(name);
+  }
+
+  private static double number(String digits, String text) {
+    if (!PLAIN_DECIMAL.matcher(digits).matches()) {
+      throw new IllegalArgumentException(
+          "'" + digits + "' in the mix '" + text + "' is not a number of parts");
+    }
+    return Double.parseDouble(digits);
   }
 
   /** The mix as {@link #parse} reads it. */

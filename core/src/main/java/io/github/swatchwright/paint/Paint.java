@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param effect a look that keeps it out of computed mixes
  * @param notes free text
  * @param optics what test cards have taught about it
+ * @param bottle what is left of it, and what it costs
  */
 public record Paint(
     String name,
@@ -30,7 +31,8 @@ public record Paint(
     OptionalDouble swatchError,
     Optional<Effect> effect,
     String notes,
-    Optional<FittedOptics> optics) {
+    Optional<FittedOptics> optics,
+    Bottle bottle) {
 
   /** A drop from a hobby dropper bottle (common practice: 18 to 35 drops to the millilitre). */
   public static final double USUAL_DROP_MILLILITRES = 0.04;
@@ -99,31 +101,65 @@ public record Paint(
         Optional.empty());
   }
 
+  /** A paint without anything written down about its bottle. */
+  public Paint(
+      String name,
+      Medium medium,
+      Finish finish,
+      Make make,
+      Optional<Swatch> masstone,
+      Optional<Hiding> hiding,
+      double dropMillilitres,
+      OptionalDouble swatchError,
+      Optional<Effect> effect,
+      String notes,
+      Optional<FittedOptics> optics) {
+    this(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        Bottle.UNSTATED);
+  }
+
   /** This paint with what test cards have taught about it. */
   public Paint withOptics(FittedOptics fitted) {
-    return with(make, hiding, swatchError, Optional.of(fitted));
+    return with(make, hiding, swatchError, Optional.of(fitted), bottle);
   }
 
   /** This paint, known to be made in the stated way. */
   public Paint withMake(Make newMake) {
-    return with(newMake, hiding, swatchError, optics);
+    return with(newMake, hiding, swatchError, optics, bottle);
   }
 
   /** This paint with a hiding figure. */
   public Paint withHiding(Hiding newHiding) {
-    return with(make, Optional.of(newHiding), swatchError, optics);
+    return with(make, Optional.of(newHiding), swatchError, optics, bottle);
   }
 
   /** This paint with the error of its masstone stated. */
   public Paint withSwatchError(double sd) {
-    return with(make, hiding, OptionalDouble.of(sd), optics);
+    return with(make, hiding, OptionalDouble.of(sd), optics, bottle);
+  }
+
+  /** This paint with something written down about its bottle. */
+  public Paint withBottle(Bottle newBottle) {
+    return with(make, hiding, swatchError, optics, newBottle);
   }
 
   private Paint with(
       Make newMake,
       Optional<Hiding> newHiding,
       OptionalDouble newSwatchError,
-      Optional<FittedOptics> newOptics) {
+      Optional<FittedOptics> newOptics,
+      Bottle newBottle) {
     return new Paint(
         name,
         medium,
@@ -135,7 +171,8 @@ public record Paint(
         newSwatchError,
         effect,
         notes,
-        newOptics);
+        newOptics,
+        newBottle);
   }
 
   /** Why the model can't compute with this paint; empty when it can. */
@@ -146,5 +183,17 @@ public record Paint(
     return masstone.isPresent() || optics.isPresent()
         ? Optional.empty()
         : Optional.of("has no masstone");
+  }
+
+  /** The same as a sentence that names it. */
+  public Optional<String> notComputable() {
+    return whyNotComputable().map(why -> "'" + name + "' " + why);
+  }
+
+  /** The whole drops that are left of it; a great many when nothing is written down. */
+  public int dropsLeft() {
+    return bottle.leftMillilitres().isPresent()
+        ? (int) (bottle.leftMillilitres().getAsDouble() / dropMillilitres * (1 + 1e-12))
+        : Integer.MAX_VALUE;
   }
 }

@@ -200,11 +200,7 @@ public final class ShelfOptics {
     PaintOptics optics = byName.get(paint.name());
     if (optics == null) {
       throw new IllegalArgumentException(
-          "'"
-              + paint.name()
-              + "' "
-              + paint.whyNotComputable().orElseThrow()
-              + ", so it can't be computed with");
+          paint.notComputable().orElseThrow() + ", so it can't be computed with");
     }
     return optics;
   }

@@ -46,7 +46,7 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
     List<String> problems = new ArrayList<>();
     for (Paint paint : optics.shelf().paints()) {
       Entry entry = entry(paint, optics, light, hidingPower);
-      paint.whyNotComputable().ifPresent(why -> problems.add("'" + paint.name() + "' " + why));
+      paint.notComputable().ifPresent(problems::add);
       lookAlike(entry, entries).ifPresent(problems::add);
       entries.add(entry);
     }

@@ -41,7 +41,18 @@ class MixTest {
   void impossibleMixesAreRefusedInOneLine() {
     refuses("White:0", "parts of 'White' is 0.0, must be a finite number above 0");
     refuses("White:-2", "parts of 'White' is -2.0, must be a finite number above 0");
-    refuses("White:NaN", "parts of 'White' is NaN, must be a finite number above 0");
+    refuses("White:NaN", "'NaN' in the mix 'White:NaN' is not a number of parts");
+    refuses("White:3d", "'3d' in the mix 'White:3d' is not a number of parts");
+    refuses("White:0x1p3", "'0x1p3' in the mix 'White:0x1p3' is not a number of parts");
+    refuses("White:1e3", "'1e3' in the mix 'White:1e3' is not a number of parts");
+    refuses("White:", "'' in the mix 'White:' is not a number of parts");
+    refuses(
+        "White, Grey, cool",
+        "'White' in the mix 'White, Grey, cool' has no number of parts, must be 'White:3' or the"
+            + " like");
+    refuses(
+        "White, Rust:2",
+        "'White' in the mix 'White, Rust:2' has no number of parts, must be 'White:3' or the like");
     refuses("White:x", "'x' in the mix 'White:x' is not a number of parts");
     refuses("White:1, White:2", "the mix names 'White' twice");
     refuses(

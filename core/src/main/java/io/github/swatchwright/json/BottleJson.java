@@ -1,0 +1,42 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.paint.Bottle;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A paint's bottle: {@code {"leftMillilitres":4.5,"pricePerMillilitre":0.2}}; either may be left
+ * out.
+ */
+final class BottleJson {
+  private static final String LEFT = "leftMillilitres";
+  private static final String PRICE = "pricePerMillilitre";
+
+  private BottleJson() {}
+
+  static Bottle read(JsonElement element) {
+    JsonFields fields = element.fields(LEFT, PRICE);
+    return element.make(
+        () -> new Bottle(number(fields.optional(LEFT)), number(fields.optional(PRICE))));
+  }
+
+  private static OptionalDouble number(Optional<JsonElement> field) {
+    return field.map(given -> OptionalDouble.of(given.number())).orElse(OptionalDouble.empty());
+  }
+
+  static void write(JsonGenerator json, Bottle bottle) throws IOException {
+    if (bottle.equals(Bottle.UNSTATED)) {
+      return;
+    }
+    json.writeObjectFieldStart("bottle");
+    if (bottle.leftMillilitres().isPresent()) {
+      json.writeNumberField(LEFT, bottle.leftMillilitres().getAsDouble());
+    }
+    if (bottle.pricePerMillilitre().isPresent()) {
+      json.writeNumberField(PRICE, bottle.pricePerMillilitre().getAsDouble());
+    }
+    json.writeEndObject();
+  }
+}

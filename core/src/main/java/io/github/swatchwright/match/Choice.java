@@ -1,0 +1,81 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.mix.Pot;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintOptics;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The ingredients that a request leaves to choose from on a shelf, and why others are left out.
+ *
+ * @param paints the paints
+ * @param leftOut a sentence for each paint that can't be used, though nobody asked to leave it out
+ */
+record Choice(List<PaintOptics> paints, List<String> leftOut) {
+
+  static Choice of(ShelfOptics optics, MatchRequest request) {
+    Shelf shelf = optics.shelf();
+    Set<String> only = known(request.only(), shelf);
+    Set<String> without = known(request.without(), shelf);
+    List<String> leftOut = new ArrayList<>();
+    shelf.paints().forEach(paint -> paint.notComputable().ifPresent(leftOut::add));
+    List<PaintOptics> paints = new ArrayList<>();
+    for (PaintOptics each : optics.paints()) {
+      Paint paint = each.paint();
+      boolean asked =
+          (only.isEmpty() || only.contains(paint.name()))
+              && !without.contains(paint.name())
+              && request.medium().map(paint.medium()::equals).orElse(true);
+      if (asked && isTarget(paint, request) && !only.contains(paint.name())) {
+        leftOut.add("'" + paint.name() + "' is what is to be matched");
+      } else if (asked && paint.dropsLeft() < 1) {
+        leftOut.add("'" + paint.name() + "' is used up");
+      } else if (asked) {
+        paints.add(each);
+      }
+    }
+    if (paints.isEmpty() && request.pots().isEmpty()) {
+      throw new IllegalArgumentException(
+          "no paint is left to choose from on the shelf '" + shelf.name() + "'");
+    }
+    request.medium().ifPresent(medium -> request.pots().forEach(pot -> check(pot, medium)));
+    return new Choice(List.copyOf(paints), List.copyOf(leftOut));
+  }
+
+  private static boolean isTarget(Paint paint, MatchRequest request) {
+    return request.insteadOf().map(one -> one.paint().name().equals(paint.name())).orElse(false);
+  }
+
+  private static void check(Pot pot, Medium medium) {
+    if (pot.medium() != medium) {
+      throw new IllegalArgumentException(
+          "the " + pot.name() + " is " + pot.medium().word() + ", must be " + medium.word());
+    }
+  }
+
+  private static Set<String> known(Set<String> names, Shelf shelf) {
+    return names.stream()
+        .map(name -> shelf.paint(name).name())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The media of the paints and the pots; no recipe goes beyond one. */
+  Set<Medium> media(List<Pot> pots) {
+    return Stream.concat(
+            paints.stream().map(each -> each.paint().medium()), pots.stream().map(Pot::medium))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The paints of one medium. */
+  List<PaintOptics> of(Medium medium) {
+    return paints.stream().filter(each -> each.paint().medium() == medium).toList();
+  }
+}
