@@ -133,7 +133,7 @@ public final class CardAdvisor {
             .toList();
     double before = mean(wanted);
     List<NextCard> chosen = new ArrayList<>();
-    while (chosen.size() < cards) {
+    while (chosen.size() < cards && !possible.isEmpty()) {
       Weighed best = best(possible, wanted);
       if (best.left() > before * (1 - WORTHWHILE)) {
         break;
@@ -142,7 +142,12 @@ public final class CardAdvisor {
       before = best.left();
       PlannedPatch painted = best.card().patch();
       wanted = wanted.stream().map(mix -> mix.given(painted)).toList();
-      possible = possible.stream().map(card -> card.given(painted)).toList();
+      Possible done = best.card();
+      possible =
+          possible.stream()
+              .filter(card -> !card.recipe().equals(done.recipe()))
+              .map(card -> card.given(painted))
+              .toList();
     }
     return new NextCards(atFirst.stream().map(WantedMix::recipe).toList(), mean(atFirst), chosen);
   }

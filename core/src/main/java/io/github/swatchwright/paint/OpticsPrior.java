@@ -2,6 +2,7 @@ package io.github.swatchwright.paint;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.spectrum.Bands;
+import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -14,6 +15,12 @@ import org.apache.commons.math3.linear.RealMatrix;
  * measured artists' paints; how widely the shape of u spreads was then narrowed until eight in ten
  * predictions lay in their 80 % interval ({@code CardLadderTest}). Paints on a white base vary
  * less: white scatters much the same at all wavelengths, so what it carries does too.
+ *
+ * <p>A black is strong by what it absorbs: its K, not its S, is much the same from one to the next,
+ * and far above what the lightness of a masstone would tell. Carbon black has K = 7.1 and S = 0.70
+ * at 550 nm where white has S = 1 (Okumura 2005, thesis, RIT), and is the strongest of the common
+ * blacks (common practice; no figures), so that K = 5 is expected, within the factor that any
+ * single pigment is allowed.
  */
 final class OpticsPrior {
   private static final double Z_SCALE = 0.2;
@@ -22,6 +29,9 @@ final class OpticsPrior {
 
   private static final double WHITE_LIGHTNESS = 90;
   private static final double WHITE_CHROMA = 8;
+  private static final double BLACK_LIGHTNESS = 35;
+  private static final double BLACK_CHROMA = 5;
+  private static final double BLACK_ABSORPTION = 5;
 
   private static final double[][] Z_COVARIANCE = zCovariance();
 
@@ -40,19 +50,47 @@ final class OpticsPrior {
     /** A paint that nobody has seen unmixed: any make. */
     private static final Scattering UNSEEN = new Scattering(-2, 1.3, 0.65);
 
-    /** What to expect from the make and the masstone's colour (D65). */
-    static Scattering of(Make make, Lab masstone) {
+    /**
+     * What to expect from the make and the masstone.
+     *
+     * @param make single pigment or not
+     * @param masstone its colour (D65)
+     * @param reflectance the belief about z
+     */
+    static Scattering of(Make make, Lab masstone, GaussianBelief reflectance) {
       return switch (make) {
         case READY_MIXED -> WHITE_BASE;
         case UNSTATED -> new Scattering(0, 0.6, 0.45);
-        case SINGLE_PIGMENT ->
-            isWhite(masstone) ? WHITE_BASE : new Scattering(-4.4 + 0.031 * masstone.l(), 0.9, 0.45);
+        case SINGLE_PIGMENT -> ofPigment(masstone, reflectance);
       };
+    }
+
+    private static Scattering ofPigment(Lab masstone, GaussianBelief reflectance) {
+      if (isWhite(masstone)) {
+        return WHITE_BASE;
+      }
+      double level =
+          isBlack(masstone)
+              ? Math.log(BLACK_ABSORPTION) - meanLogQ(reflectance)
+              : -4.4 + 0.031 * masstone.l();
+      return new Scattering(level, 0.9, 0.45);
+    }
+
+    /** Mean of ln q = ln K/S over all bands. */
+    private static double meanLogQ(GaussianBelief reflectance) {
+      return Arrays.stream(OpticsState.masstone(reflectance.mean()))
+          .map(r -> Math.log((1 - r) * (1 - r) / (2 * r)))
+          .average()
+          .orElseThrow();
     }
 
     /** The same shape about another level. */
     Scattering withLevel(double newMean, double newSd) {
       return new Scattering(newMean, newSd, shapeSd);
+    }
+
+    private static boolean isBlack(Lab masstone) {
+      return masstone.l() <= BLACK_LIGHTNESS && masstone.chroma() <= BLACK_CHROMA;
     }
 
     private static boolean isWhite(Lab masstone) {

@@ -38,7 +38,7 @@ public final class PaintOptics {
     Lab colour = masstone.lab();
     GaussianBelief reflectance =
         OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface));
-    OpticsPrior.Scattering expected = OpticsPrior.Scattering.of(paint.make(), colour);
+    OpticsPrior.Scattering expected = OpticsPrior.Scattering.of(paint.make(), colour, reflectance);
     OpticsPrior.Scattering known =
         paint
             .hiding()

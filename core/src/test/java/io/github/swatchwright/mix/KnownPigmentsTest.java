@@ -3,11 +3,23 @@ package io.github.swatchwright.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.optics.KubelkaMunk;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.paint.Hiding;
+import io.github.swatchwright.paint.Make;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.testdata.ExternalCheck;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -69,5 +81,43 @@ class KnownPigmentsTest {
   void neitherOrderNorScaleOfAMixMatters() {
     assertThat(mixed(YELLOW_OCHRE, 2, BURNT_UMBER, 6))
         .isCloseTo(mixed(BURNT_UMBER, 3, YELLOW_OCHRE, 1), within(1e-15));
+  }
+
+  @Test
+  @DisplayName(
+      "Okumura 2005, constants at 550 nm taken as flat: black that is known by its colour alone, in"
+          + " white 1:9, 1:30 and 1:2")
+  void aBlackOfUnknownHidingIsAboutAsStrongAsThePublishedOne() {
+    Paint white =
+        paint("white", TITANIUM_WHITE).withHiding(new Hiding.Scattering(TITANIUM_WHITE.s(0)));
+    Shelf shelf =
+        new Shelf(
+            "published",
+            List.of(white, paint("black", CARBON_BLACK)),
+            Optional.of(SyntheticPigments.VIEWING.surface()));
+    MixPredictor predictor =
+        MixPredictor.of(ShelfOptics.estimate(shelf), SyntheticPigments.VIEWING.weights());
+    for (int parts : new int[] {2, 9, 30}) {
+      Prediction grey = predictor.predict(Mix.parse("black:1, white:" + parts, shelf));
+      OpticalConstants truth =
+          OpticalConstants.mix(
+              new OpticalConstants[] {CARBON_BLACK, TITANIUM_WHITE}, new double[] {1, parts});
+      double error =
+          Ciede2000.deltaE(SyntheticPigments.VIEWING.lab(truth.opaque()), grey.lab());
+      System.out.printf(
+          Locale.ROOT,
+          "black of unknown hiding, 1:%d in white: off by ΔE00 %.1f, interval %.1f%n",
+          parts,
+          error,
+          grey.intervalDeltaE00());
+      assertThat(error).isLessThan(grey.intervalDeltaE00());
+    }
+  }
+
+  private static Paint paint(String name, OpticalConstants constants) {
+    Lab colour = SyntheticPigments.VIEWING.lab(constants.opaque());
+    return Paint.of(name, Medium.ACRYLIC, new Swatch.OfLab(colour))
+        .withMake(Make.SINGLE_PIGMENT)
+        .withSwatchError(0.5);
   }
 }
