@@ -1,12 +1,14 @@
 package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatPredictor;
 import io.github.swatchwright.coat.CoatStep;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.optics.AreaCoverage;
 import io.github.swatchwright.paint.ShelfOptics;
@@ -187,7 +189,7 @@ public final class LadderPlanner {
     private double[] needs(List<Mix> mixes) {
       double[] coverages = coverages(mixes);
       double[] needs = new double[opaque()];
-      Arrays.setAll(needs, i -> request.pot().need(coverages[i]));
+      Arrays.setAll(needs, i -> coverages[i] * request.pot().millilitresForAll() / paints.smallestDrop());
       return needs;
     }
 
@@ -228,21 +230,8 @@ public final class LadderPlanner {
               : OptionalDouble.of(Ciede2000.deltaE(trials.get(i - 1).lab(), trial.lab())),
           coverage,
           visibleShare,
-          oneDrop(trial));
-    }
-
-    private double oneDrop(PotTrial trial) {
-      double largest = 0;
-      for (int paint = 0; paint < paints.count(); paint++) {
-        for (int change = -1; change <= 1 && trial.added()[paint] > 0; change += 2) {
-          double[] other = trial.contents().clone();
-          other[paint] += change;
-          if (Arrays.stream(other).sum() > 0) {
-            largest = Math.max(largest, Ciede2000.deltaE(trial.lab(), paints.lab(other)));
-          }
-        }
-      }
-      return largest;
+          trial.oneDrop(paints),
+          new PaintAmount(coverage * request.pot().millilitresForAll(), 0));
     }
 
     private void addWashes(List<Rung> rungs, Mix below, double[] coverages, double[] visible) {
@@ -265,8 +254,15 @@ public final class LadderPlanner {
                 OptionalDouble.of(Ciede2000.deltaE(before.prediction().lab(), prediction.lab())),
                 coverages[place],
                 visible[place + 1],
-                0));
+                0,
+                amount(step.coat(), coverages[place])));
       }
+    }
+
+    private PaintAmount amount(Coat wash, double coverage) {
+      double paint =
+          coverage * request.pot().millilitresForAll() * wash.coats() / (1 + wash.thinner());
+      return new PaintAmount(paint, paint * wash.thinner());
     }
 
     private void checkDirection(Lab before, Lab washed, int place) {

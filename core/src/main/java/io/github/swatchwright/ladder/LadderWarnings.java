@@ -17,9 +17,6 @@ final class LadderWarnings {
   /** A step may differ so much from the mean, as a share of it, before it is named uneven. */
   static final double UNEVEN = 0.25;
 
-  /** One drop may move a rung by that share of a step. */
-  private static final double ONE_DROP = 0.5;
-
   private final Ladder ladder;
   private final List<LadderWarning> warnings = new ArrayList<>();
 
@@ -97,7 +94,7 @@ final class LadderWarnings {
   }
 
   private void drops() {
-    double most = ONE_DROP * ladder.evenStep();
+    double most = PotSize.ONE_DROP * ladder.evenStep();
     for (int rung = 1; rung <= ladder.rungs().size(); rung++) {
       double oneDrop = ladder.rungs().get(rung - 1).oneDrop();
       if (oneDrop > most) {

@@ -59,6 +59,11 @@ final class PotPaints {
     return paints.size();
   }
 
+  /** The smallest drop among them, ml. */
+  double smallestDrop() {
+    return paints.stream().mapToDouble(Paint::dropMillilitres).min().orElseThrow();
+  }
+
   /** A mix in the order of this list. */
   double[] contents(Mix mix) {
     double[] drops = new double[paints.size()];

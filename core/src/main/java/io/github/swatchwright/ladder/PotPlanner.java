@@ -14,10 +14,10 @@ import java.util.stream.IntStream;
  * to the best ladders as long as they help.
  */
 final class PotPlanner {
-  private static final int BEAM = 48;
+  private static final int BEAM = 32;
   private static final int MENDED = 6;
-  private static final int POT_SIZES = 20;
-  private static final double[] SHIFTS = {0, -0.12, 0.12, -0.3, 0.3};
+  private static final int POT_SIZES = 12;
+  private static final double[] SHIFTS = {0, -0.2, 0.2};
 
   /** Rounding up or down is tried for so many paints at once, the others go to the nearest. */
   private static final int ROUNDED = 4;

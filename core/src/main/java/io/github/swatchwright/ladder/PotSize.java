@@ -20,25 +20,62 @@ final class PotSize {
   /** A smaller pot may end so much further from the wanted end than the largest, in ΔE00. */
   private static final double NEAR_ENOUGH = 0.5;
 
-  private PotSize() {}
+  /** One drop may move a rung by that share of a step. */
+  static final double ONE_DROP = 0.5;
 
+  private final PotPaints paints;
+  private final LadderPath path;
+  private final PotRule rule;
+  private final double[] needs;
+
+  private PotSize(PotPaints paints, LadderPath path, PotRule rule, double[] needs) {
+    this.paints = paints;
+    this.path = path;
+    this.rule = rule;
+    this.needs = needs;
+  }
+
+  /**
+   * Plans pots of several sizes.
+   *
+   * @param paints what the pot may hold
+   * @param path the way
+   * @param rule how the pot is used
+   * @param needs drops that each rung's pass uses up
+   * @return the smallest pot that is even and sturdy enough, or else the best; empty when none
+   *     keeps to the rules
+   */
   static Optional<PotTrial> smallestGood(
       PotPaints paints, LadderPath path, PotRule rule, double[] needs) {
+    return new PotSize(paints, path, rule, needs).smallestGood();
+  }
+
+  private Optional<PotTrial> smallestGood() {
     Lab end = path.lab(1);
     double nearest = gap(PotAims.of(path, rule, needs), end);
     List<PotTrial> found = new ArrayList<>();
     for (double share : SHARES) {
       PotRule smaller = rule.withMostDrops(Math.max(4, (int) Math.round(share * rule.mostDrops())));
       PotAims aims = PotAims.of(path, smaller, needs);
-      boolean nearEnough = share == 1 || gap(aims, end) <= nearest + NEAR_ENOUGH;
-      Optional<PotTrial> trial =
-          nearEnough ? new PotPlanner(paints, aims).plan() : Optional.empty();
-      if (trial.isPresent() && trial.get().unevenness() <= EVEN_ENOUGH) {
-        return trial;
+      if (share == 1 || gap(aims, end) <= nearest + NEAR_ENOUGH) {
+        Optional<PotTrial> trial = new PotPlanner(paints, aims).plan();
+        if (trial.isPresent() && isGood(trial.get())) {
+          return trial;
+        }
+        trial.ifPresent(found::add);
       }
-      trial.ifPresent(found::add);
     }
-    return found.stream().min(Comparator.comparingDouble(PotTrial::objective));
+    return found.stream()
+        .min(Comparator.comparingDouble(trial -> trial.objective() + oneDrop(trial)));
+  }
+
+  private boolean isGood(PotTrial trial) {
+    return trial.unevenness() <= EVEN_ENOUGH && oneDrop(trial) <= ONE_DROP;
+  }
+
+  /** The most that one drop moves any rung, as a share of an even step. */
+  private double oneDrop(PotTrial trial) {
+    return trial.all().stream().mapToDouble(t -> t.oneDrop(paints)).max().orElse(0) / trial.step();
   }
 
   private static double gap(PotAims aims, Lab end) {

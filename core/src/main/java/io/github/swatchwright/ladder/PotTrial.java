@@ -100,9 +100,29 @@ final class PotTrial {
     return lab;
   }
 
+  /** The even step between the aims, ΔE00. */
+  double step() {
+    return aims.step();
+  }
+
   /** The objective of the rungs so far, 0 for perfect ones. */
   double objective() {
     return worstStep + missed / aims.rungs();
+  }
+
+  /** The largest ΔE00 that one drop more or less of an added paint makes. */
+  double oneDrop(PotPaints paints) {
+    double largest = 0;
+    for (int paint = 0; paint < added.length; paint++) {
+      for (int change = -1; change <= 1 && added[paint] > 0; change += 2) {
+        double[] other = contents.clone();
+        other[paint] += change;
+        if (Arrays.stream(other).sum() > 0) {
+          largest = Math.max(largest, Ciede2000.deltaE(lab, paints.lab(other)));
+        }
+      }
+    }
+    return largest;
   }
 
   /** The first rung and all up to this one. */

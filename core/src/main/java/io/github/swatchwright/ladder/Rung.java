@@ -2,6 +2,7 @@ package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param coverage share of the area that its pass covers, 0 to 1
  * @param visibleShare share of the area that shows it once all passes are done, 0 to 1
  * @param oneDrop the largest ΔE00 that one drop more or less of what is added makes; 0 for a wash
+ * @param amount paint that its pass takes, and thinner in it
  */
 public record Rung(
     List<Recipe.Drops> add,
@@ -29,10 +31,16 @@ public record Rung(
     OptionalDouble step,
     double coverage,
     double visibleShare,
-    double oneDrop) {
+    double oneDrop,
+    PaintAmount amount) {
   /** Copies the list. */
   public Rung {
     add = List.copyOf(add);
+  }
+
+  /** Volume of the pot, ml. */
+  public double potMillilitres() {
+    return pot.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
   }
 
   /** Drops in the pot. */
