@@ -16,10 +16,7 @@ import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -209,7 +206,9 @@ final class MatchCommand implements Command {
             .withWithout(PaintNames.parse("--without", without, shelf))
             .withPots(pots.stream().map(text -> pot(text, shelf)).toList())
             .withWishes(wishes(bare));
-    return medium == null ? request : request.withMedium(medium(medium));
+    return medium == null
+        ? request
+        : request.withMedium(Words.one("--medium", medium, Medium.values(), Medium::word));
   }
 
   private static Pot pot(String text, Shelf shelf) {
@@ -224,7 +223,9 @@ final class MatchCommand implements Command {
     Wishes wishes = Wishes.NONE;
     for (String words : preferences) {
       for (String word : words.split(",", -1)) {
-        wishes = wishes.preferring(preference(word.trim()));
+        wishes =
+            wishes.preferring(
+                Words.one("--prefer", word.trim(), Preference.values(), Preference::word));
       }
     }
     if (leastHiding != null) {
@@ -242,27 +243,5 @@ final class MatchCommand implements Command {
                     "--same-hiding: nothing is known of how '"
                         + substitution.paint().name()
                         + "' hides; give it a 'hiding' on its shelf"));
-  }
-
-  private static Preference preference(String word) {
-    return oneOf("--prefer", word, Preference.values(), Preference::word);
-  }
-
-  private static Medium medium(String word) {
-    return oneOf("--medium", word, Medium.values(), Medium::word);
-  }
-
-  private static <T> T oneOf(String option, String word, T[] known, Function<T, String> words) {
-    return Arrays.stream(known)
-        .filter(one -> words.apply(one).equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    option
-                        + " is '"
-                        + word
-                        + "', must be one of "
-                        + Arrays.stream(known).map(words).collect(Collectors.joining(", "))));
   }
 }

@@ -2,14 +2,22 @@ package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.LadderWarning;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.Observer;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
 
 /**
  * A ladder as JSON: the {@code rungs}, each with the whole drops to {@code add} to what is left of
@@ -29,6 +37,9 @@ import java.io.IOException;
  * <p>A wash has no {@code add}, and says its {@code coats} and {@code thinner} to one of paint.
  */
 public final class LadderJson {
+  /** More paints than any ladder's pot holds. */
+  private static final int MOST_PAINTS = 64;
+
   private LadderJson() {}
 
   /**
@@ -108,5 +119,126 @@ public final class LadderJson {
     Rounded.field(json, "thinner", rung.amount().thinnerMillilitres());
     json.writeEndObject();
     json.writeEndObject();
+  }
+
+  /**
+   * A rung as it was read back.
+   *
+   * @param add whole drops to add; empty for a wash
+   * @param pot what is in the pot then
+   * @param lab its predicted colour, relative to D65 unless it was planned for another light
+   * @param coverage share of the area that its pass covers, 0 to 1
+   * @param visibleShare share of the area that shows it at last, 0 to 1
+   */
+  public record ReadRung(
+      List<Recipe.Drops> add, Mix pot, Lab lab, double coverage, double visibleShare) {
+    /** Copies the list. */
+    public ReadRung {
+      add = List.copyOf(add);
+    }
+  }
+
+  /**
+   * Reads the rungs of a ladder from a file, which messages name by its path.
+   *
+   * @param shelf the shelf whose paints the rungs name
+   * @throws JsonInputException when the file isn't a ladder, or names a paint that isn't there
+   * @throws IOException when it can't be read
+   */
+  public static List<ReadRung> readRungs(Path file, Shelf shelf) throws IOException {
+    return rungs(JsonDocument.read(file), shelf);
+  }
+
+  /**
+   * Reads the rungs of a ladder from a text.
+   *
+   * @param text the JSON document
+   * @param source what messages call it
+   * @param shelf the shelf whose paints the rungs name
+   * @throws JsonInputException when the text isn't a ladder, or names a paint that isn't there
+   */
+  public static List<ReadRung> parseRungs(String text, String source, Shelf shelf) {
+    return rungs(JsonDocument.parse(text, source), shelf);
+  }
+
+  private static List<ReadRung> rungs(JsonElement root, Shelf shelf) {
+    JsonFields fields =
+        root.fields(
+            "light",
+            "use",
+            "evenStep",
+            "unevenness",
+            "from",
+            "to",
+            "rungs",
+            "baseShare",
+            "base",
+            "look",
+            "wantedLook",
+            "lookDeltaE00",
+            "warnings");
+    JsonElement light = fields.required("light");
+    WhitePoint white =
+        TristimulusWeights.of(light.make(() -> Illuminant.parse(light.text())), Observer.CIE_1931)
+            .whitePoint();
+    return fields.required("rungs").items(1, LadderRequest.MOST_RUNGS).stream()
+        .map(element -> rung(element, shelf, white))
+        .toList();
+  }
+
+  private static ReadRung rung(JsonElement element, Shelf shelf, WhitePoint white) {
+    JsonFields fields =
+        element.fields(
+            "add",
+            "drops",
+            "coats",
+            "thinner",
+            "predicted",
+            "interval",
+            "step",
+            "coverage",
+            "visibleShare",
+            "oneDrop",
+            "potMillilitres",
+            "millilitres");
+    List<Recipe.Drops> add =
+        fields.required("add").items(0, MOST_PAINTS).stream()
+            .map(some -> added(some, shelf))
+            .toList();
+    JsonElement drops = fields.required("drops");
+    List<Mix.Part> parts =
+        drops.items(1, MOST_PAINTS).stream().map(some -> part(some, shelf)).toList();
+    List<JsonElement> lab =
+        fields
+            .required("predicted")
+            .fields("lab", "srgb", "displayable")
+            .required("lab")
+            .items(3, 3);
+    return new ReadRung(
+        add,
+        drops.make(() -> new Mix(parts)),
+        new Lab(lab.get(0).number(), lab.get(1).number(), lab.get(2).number(), white),
+        fields.required("coverage").number(0, 1),
+        fields.required("visibleShare").number(0, 1));
+  }
+
+  private static Recipe.Drops added(JsonElement element, Shelf shelf) {
+    JsonFields fields = element.fields("paint", "drops");
+    Paint paint = paint(fields, shelf);
+    JsonElement count = fields.required("drops");
+    int drops = count.wholeNumber(1, Integer.MAX_VALUE);
+    return count.make(() -> new Recipe.Drops(paint, drops));
+  }
+
+  private static Mix.Part part(JsonElement element, Shelf shelf) {
+    JsonFields fields = element.fields("paint", "drops");
+    Paint paint = paint(fields, shelf);
+    JsonElement drops = fields.required("drops");
+    return drops.make(() -> new Mix.Part(paint, drops.number()));
+  }
+
+  private static Paint paint(JsonFields fields, Shelf shelf) {
+    JsonElement paint = fields.required("paint");
+    return paint.make(() -> shelf.paint(paint.text()));
   }
 }

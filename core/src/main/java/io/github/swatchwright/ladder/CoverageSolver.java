@@ -135,7 +135,10 @@ final class CoverageSolver {
     int base = request.base().isPresent() ? 1 : 0;
     double[] usual = new double[parts.size()];
     Arrays.setAll(usual, i -> parts.size() - i);
-    double[] shares = NearestAverage.shares(parts, wanted, scaled(usual));
+    double[] shares =
+        request.subject().isPresent()
+            ? FallingShares.nearest(parts, base, wanted, scaled(usual))
+            : NearestAverage.shares(parts, wanted, scaled(usual));
     double[] visible = new double[opaque() + 1];
     System.arraycopy(shares, 0, visible, 1 - base, shares.length);
     return scaled(visible);

@@ -189,7 +189,8 @@ public final class LadderPlanner {
     private double[] needs(List<Mix> mixes) {
       double[] coverages = coverages(mixes);
       double[] needs = new double[opaque()];
-      Arrays.setAll(needs, i -> coverages[i] * request.pot().millilitresForAll() / paints.smallestDrop());
+      Arrays.setAll(
+          needs, i -> coverages[i] * request.pot().millilitresForAll() / paints.smallestDrop());
       return needs;
     }
 

@@ -26,7 +26,9 @@ public record LadderWarning(Kind kind, int rung, String text) {
     /** The ladder can't reach the wanted end. */
     END_OUT_OF_REACH,
     /** The shades can't be spread so that the average has the wanted colour. */
-    LOOK_OUT_OF_REACH;
+    LOOK_OUT_OF_REACH,
+    /** A layer's solvent may attack what lies below. */
+    SOLVENT;
 
     /** The word for it in files, such as {@code step-too-small}. */
     public String word() {

@@ -1,11 +1,17 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.SolventRule;
+import io.github.swatchwright.coat.SolventRules;
+import io.github.swatchwright.coat.SolventVerdict;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.difference.Verdict;
 import io.github.swatchwright.ladder.LadderWarning.Kind;
 import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.spectrum.Reflectance;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
@@ -34,6 +40,7 @@ final class LadderWarnings {
     found.steps();
     found.drops();
     found.reach();
+    found.solvents(request);
     return List.copyOf(found.warnings);
   }
 
@@ -143,5 +150,35 @@ final class LadderWarnings {
                     "the average stays ΔE00 %.1f from the wanted one, however the shades are"
                         + " spread",
                     off));
+  }
+
+  /** What the solvents of later layers do to the earlier ones, base first. */
+  private void solvents(LadderRequest request) {
+    List<Medium> below = new ArrayList<>();
+    request.base().flatMap(Base::medium).ifPresent(below::add);
+    for (int rung = 1; rung <= ladder.rungs().size(); rung++) {
+      Rung painted = ladder.rungs().get(rung - 1);
+      Medium medium = painted.pot().parts().get(0).paint().medium();
+      double thinner = painted.wash().map(Coat::thinner).orElse(0.0);
+      boolean another = below.isEmpty() || below.get(below.size() - 1) != medium;
+      if (!below.isEmpty() && (another || painted.wash().isPresent())) {
+        add(SolventRules.of(below.get(below.size() - 1), medium, thinner), rung);
+      }
+      below.add(medium);
+    }
+  }
+
+  private void add(SolventRule rule, int rung) {
+    if (rule.verdict() != SolventVerdict.SAFE) {
+      add(
+          Kind.SOLVENT,
+          rung,
+          "rung %d, %s over %s: %s. %s",
+          rung,
+          rule.upper().word(),
+          rule.lower().word(),
+          rule.reason(),
+          rule.remedy());
+    }
   }
 }

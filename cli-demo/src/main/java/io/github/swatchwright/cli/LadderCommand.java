@@ -1,0 +1,223 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.card.Speckle;
+import io.github.swatchwright.coat.Coats;
+import io.github.swatchwright.json.LadderJson;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.LadderOrder;
+import io.github.swatchwright.ladder.LadderPlanner;
+import io.github.swatchwright.ladder.LadderRequest;
+import io.github.swatchwright.ladder.PotRule;
+import io.github.swatchwright.ladder.Subject;
+import io.github.swatchwright.mix.Application;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans shades in even steps, out of one pot or each by itself. */
+@CommandLine.Command(
+    name = "ladder",
+    description = "Plans shades in even steps from one end to another, and how much each covers.",
+    footer = {
+      "",
+      "An end is a colour, or a mix such as \"Name:3, Other name:1\". With --for, each pass covers"
+          + " less than the one before; rust and wood get darker, fading, rubber and metal lighter.",
+      "",
+      "Examples:",
+      "  swatchwright ladder '#C8642A' '#3B2A22' --rungs 4 --for rust",
+      "  swatchwright ladder 'Dredger grey' '#B9BCB4' --rungs 5 --for fading --use 0.5",
+      "  swatchwright ladder --colours rust.json --rungs 4 --order dark-to-light --separate"
+    })
+final class LadderCommand implements Command {
+  private final Output output;
+
+  @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin PhotoReference reference = new PhotoReference();
+
+  @Mixin CoverageOptions coverage = new CoverageOptions();
+
+  @Parameters(
+      arity = "0..2",
+      paramLabel = "END",
+      description = "The two ends, or none with --colours.")
+  List<String> ends = new ArrayList<>();
+
+  @Option(
+      names = "--colours",
+      paramLabel = "FILE",
+      description = "Colours with their shares, as 'sample --json' gives them, instead of ends.")
+  @Nullable Path colours;
+
+  @Option(
+      names = "--rungs",
+      paramLabel = "N",
+      defaultValue = "4",
+      description = "How many shades, washes among them, 2 to 12; 4 unless stated.")
+  int rungs;
+
+  @Option(
+      names = "--order",
+      paramLabel = "ORDER",
+      description = "dark-to-light or light-to-dark; as given unless stated.")
+  @Nullable String order;
+
+  @Option(
+      names = "--for",
+      paramLabel = "SUBJECT",
+      description = "rust, fading, wood, rubber or metal: sets order and coverage.")
+  @Nullable String subject;
+
+  @Option(
+      names = "--use",
+      paramLabel = "SHARE",
+      description = "The share of the pot that each rung uses up; 0.4 unless stated.")
+  @Nullable Double use;
+
+  @Option(names = "--separate", description = "A recipe for each rung instead of one pot.")
+  boolean separate;
+
+  @Option(
+      names = "--max-drops",
+      paramLabel = "N",
+      description = "The most drops in the pot; 80 unless stated, 24 with --separate.")
+  @Nullable Integer maxDrops;
+
+  @Option(
+      names = "--area",
+      paramLabel = "CM2",
+      description = "The area in square centimetres; the pot is then large enough for it.")
+  @Nullable Double area;
+
+  @Option(
+      names = "--wash",
+      paramLabel = "COATS",
+      description = "Translucent coats as the last rungs, such as \"Name:1@1:10\".")
+  List<String> washes = new ArrayList<>();
+
+  @Option(
+      names = "--only",
+      paramLabel = "NAMES",
+      description = "Use these paints alone; commas between the names, or give the option again.")
+  List<String> only = new ArrayList<>();
+
+  @Option(
+      names = "--without",
+      paramLabel = "NAMES",
+      description = "Leave these paints out; commas between the names, or give the option again.")
+  List<String> without = new ArrayList<>();
+
+  @Option(
+      names = "--medium",
+      paramLabel = "MEDIUM",
+      description = "Mix of this medium alone: acrylic, lacquer, enamel, oil or water.")
+  @Nullable String medium;
+
+  @Option(
+      names = "--margin",
+      paramLabel = "L",
+      defaultValue = "10",
+      description = "Warn when an end is nearer than that L* to pure black or white; 0 for never.")
+  double margin;
+
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "Draw the painted surface into an SVG file.")
+  @Nullable Path picture;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Which of the possible pictures to draw; 1 unless stated.")
+  long seed;
+
+  LadderCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    Shelf shelf = shared.shelf();
+    LadderRequest request = request(shelf);
+    Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
+    shared.give(
+        output,
+        () -> LadderJson.toText(ladder, shared.light()),
+        () -> new LadderText(output, shared.light()).print(ladder));
+    Path file = picture;
+    if (file != null) {
+      WholeFile.write(file, speckle(ladder).toSvg());
+    }
+  }
+
+  private Speckle speckle(Ladder ladder) {
+    return Speckle.of(
+        ladder.base().orElse(ladder.rungs().get(0).prediction().lab()),
+        ladder.rungs().stream()
+            .map(rung -> new Speckle.Pass(rung.prediction().lab(), rung.coverage()))
+            .toList(),
+        seed);
+  }
+
+  private LadderRequest request(Shelf shelf) {
+    ShadeArguments arguments = new ShadeArguments(shelf, reference, output);
+    ShadeArguments.Shades shades = arguments.shades(ends, colours);
+    LadderRequest request =
+        LadderRequest.of(shades.shades(), rungs)
+            .withPot(pot())
+            .withMargin(margin)
+            .withChoice(
+                new LadderRequest.Choice(
+                    PaintNames.parse("--only", only, shelf),
+                    PaintNames.parse("--without", without, shelf),
+                    Optional.ofNullable(medium)
+                        .map(word -> Words.one("--medium", word, Medium.values(), Medium::word))));
+    if (order != null) {
+      request = request.withOrder(order(order));
+    }
+    if (coverage.base != null) {
+      request = request.withBase(arguments.base(coverage.base));
+    }
+    if (!washes.isEmpty()) {
+      request = request.withWashes(Coats.parse(String.join(", ", washes), shelf));
+    }
+    request = request.withCoverage(coverage.wish(arguments, shades));
+    if (subject != null) {
+      request = request.withSubject(Words.one("--for", subject, Subject.values(), Subject::word));
+    }
+    return request;
+  }
+
+  private static LadderOrder order(String word) {
+    LadderOrder[] known = {LadderOrder.DARK_TO_LIGHT, LadderOrder.LIGHT_TO_DARK};
+    return Words.one("--order", word, known, LadderOrder::word);
+  }
+
+  private PotRule pot() {
+    if (separate && use != null) {
+      throw new IllegalArgumentException("--use is about one pot, leave it out with --separate");
+    }
+    PotRule rule = separate ? PotRule.separate() : PotRule.onePot();
+    if (use != null) {
+      if (!(use > 0 && use < 1)) {
+        throw new IllegalArgumentException("--use is " + use + ", must be above 0 and below 1");
+      }
+      rule = rule.withUse(use);
+    }
+    if (maxDrops != null) {
+      rule = rule.withMostDrops(maxDrops);
+    }
+    return area == null ? rule : rule.forArea(area, Application.USUAL);
+  }
+}

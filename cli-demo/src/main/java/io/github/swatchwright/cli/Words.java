@@ -1,0 +1,30 @@
+package io.github.swatchwright.cli;
+
+import java.util.Arrays;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Options that take one of a few words. */
+final class Words {
+  private Words() {}
+
+  /**
+   * The choice whose word it is.
+   *
+   * @param option the option's name, for messages
+   * @throws IllegalArgumentException when it is none of them
+   */
+  static <T> T one(String option, String word, T[] choices, Function<T, String> wordOf) {
+    return Arrays.stream(choices)
+        .filter(choice -> wordOf.apply(choice).equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    option
+                        + " is '"
+                        + word
+                        + "', must be one of "
+                        + Arrays.stream(choices).map(wordOf).collect(Collectors.joining(", "))));
+  }
+}
