@@ -127,7 +127,7 @@ final class CalibrateCommand implements Command {
       throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
     }
     Calibration calibration = Calibration.of(shelf, new CardSet(cards), errors);
-    WholeFile.write(out, ShelfJson.toText(calibration.shelf()));
+    WholeFile.write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
       shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
       return;

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.ComparisonCard;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.difference.ColourDifference;
@@ -27,6 +28,8 @@ final class CompareCommand implements Command {
 
   @Mixin PhotoReference reference = new PhotoReference();
 
+  @Mixin CardOption card = new CardOption();
+
   @Parameters(index = "0", paramLabel = "A", description = "The colour to compare with.")
   String first = "";
 
@@ -44,6 +47,7 @@ final class CompareCommand implements Command {
     Lab a = given(first, shelf).labUnder(light);
     Lab b = given(second, shelf).labUnder(light);
     ColourDifference difference = Ciede2000.STANDARD.compare(a, b);
+    card.write(() -> ComparisonCard.of(a, b, difference, shared.light()));
     shared.give(
         output,
         () -> ComparisonJson.toText(a, b, difference, shared.light()),

@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.Corrector;
 import io.github.swatchwright.calibrate.FreshPot;
+import io.github.swatchwright.card.CorrectionCard;
 import io.github.swatchwright.json.CorrectionJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
@@ -28,6 +29,8 @@ final class CorrectCommand implements Command {
   @Mixin SharedOptions shared = new SharedOptions();
 
   @Mixin PhotoReference reference = new PhotoReference();
+
+  @Mixin CardOption card = new CardOption();
 
   @Parameters(
       index = "0",
@@ -62,6 +65,8 @@ final class CorrectCommand implements Command {
     Correction correction =
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
+    card.write(
+        () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction, shared.light()));
     shared.give(
         output, () -> CorrectionJson.toText(correction, shared.light()), () -> print(correction));
   }

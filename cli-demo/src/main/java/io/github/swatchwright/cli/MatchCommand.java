@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.MatchCard;
 import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
@@ -51,6 +52,8 @@ final class MatchCommand implements Command {
   @Mixin SharedOptions shared = new SharedOptions();
 
   @Mixin PhotoReference reference = new PhotoReference();
+
+  @Mixin CardOption card = new CardOption();
 
   @Parameters(index = "0", paramLabel = "TARGET", description = "The colour you want.")
   String target = "";
@@ -148,6 +151,7 @@ final class MatchCommand implements Command {
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
     MatchResult result = Matcher.of(optics, light).match(request);
+    card.write(() -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
         () -> MatchJson.toText(result, shared.light()),

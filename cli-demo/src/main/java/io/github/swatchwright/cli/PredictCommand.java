@@ -1,13 +1,17 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.PredictionCard;
 import io.github.swatchwright.json.PredictionsJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -21,6 +25,8 @@ final class PredictCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin CardOption card = new CardOption();
 
   @Parameters(
       arity = "1..*",
@@ -40,8 +46,15 @@ final class PredictCommand implements Command {
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), light);
     List<PredictionsJson.Entry> entries =
         wanted.stream().map(mix -> new PredictionsJson.Entry(mix, predictor.predict(mix))).toList();
+    card.write(() -> PredictionCard.of(byMix(entries), shared.light()));
     shared.give(
         output, () -> PredictionsJson.toText(entries, shared.light()), () -> print(entries));
+  }
+
+  private static Map<Mix, Prediction> byMix(List<PredictionsJson.Entry> entries) {
+    Map<Mix, Prediction> predictions = new LinkedHashMap<>();
+    entries.forEach(entry -> predictions.put(entry.mix(), entry.prediction()));
+    return predictions;
   }
 
   private void print(List<PredictionsJson.Entry> entries) {

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.SampleCard;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.photo.Correction;
@@ -43,6 +44,8 @@ final class SampleCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
+  @Mixin CardOption card = new CardOption();
+
   @Parameters(index = "0", paramLabel = "PHOTO", description = "A JPEG, PNG, WebP or TIFF file.")
   String file = "";
 
@@ -79,6 +82,7 @@ final class SampleCommand implements Command {
     Correction correction = reference.correction(photo);
     List<SampleJson.Entry> entries =
         regions(photo).stream().flatMap(region -> read(photo, region, correction)).toList();
+    card.write(() -> SampleCard.of(file, correction.reference(), onCard(entries)));
     shared.give(
         output,
         () -> SampleJson.toText(file, correction.reference(), entries),
@@ -106,6 +110,12 @@ final class SampleCommand implements Command {
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException("--colours: '" + most + "' is not a whole number", e);
     }
+  }
+
+  private static List<SampleCard.Read> onCard(List<SampleJson.Entry> entries) {
+    return entries.stream()
+        .map(entry -> new SampleCard.Read(entry.region(), entry.colour(), entry.share()))
+        .toList();
   }
 
   private List<Region> regions(Photo photo) {

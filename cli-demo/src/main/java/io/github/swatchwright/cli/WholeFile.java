@@ -16,17 +16,21 @@ final class WholeFile {
   /**
    * Writes a text.
    *
+   * @param option the option that names the file, for messages
+   * @param file where to
+   * @param text what
    * @throws IllegalArgumentException when it can't be written there
    */
-  static void write(Path file, String text) {
+  static void write(String option, Path file, String text) {
     Path absolute = file.toAbsolutePath();
     Path folder = absolute.getParent();
     try {
       if (folder == null || Files.isDirectory(absolute)) {
-        throw new IllegalArgumentException("--out: " + file + " is a directory, must be a file");
+        throw new IllegalArgumentException(
+            option + ": " + file + " is a directory, must be a file");
       }
       if (!Files.isDirectory(folder)) {
-        throw new IllegalArgumentException("--out: there is no folder " + folder);
+        throw new IllegalArgumentException(option + ": there is no folder " + folder);
       }
       Path draft = folder.resolve(".swatchwright-" + ProcessHandle.current().pid() + ".draft");
       try {
@@ -41,7 +45,7 @@ final class WholeFile {
       }
     } catch (IOException e) {
       throw new IllegalArgumentException(
-          "--out: " + file + " can't be written: " + e.getMessage(), e);
+          option + ": " + file + " can't be written: " + e.getMessage(), e);
     }
   }
 

@@ -16,7 +16,7 @@ class WholeFileTest {
   @Test
   void replacesAFileAndLeavesNothingElseBehind(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
-    WholeFile.write(file, "new");
+    WholeFile.write("--out", file, "new");
     assertThat(file).hasContent("new");
     assertThat(folder).isDirectoryNotContaining(other -> !other.equals(file));
   }
@@ -26,7 +26,7 @@ class WholeFileTest {
     assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-r--"));
-    WholeFile.write(file, "new");
+    WholeFile.write("--out", file, "new");
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
         .isEqualTo("rw-rw-r--");
   }
@@ -34,7 +34,7 @@ class WholeFileTest {
   @Test
   void refusesAFolder(@TempDir Path folder) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WholeFile.write(folder, "new"))
+        .isThrownBy(() -> WholeFile.write("--out", folder, "new"))
         .withMessage("--out: " + folder + " is a directory, must be a file");
   }
 
@@ -42,7 +42,7 @@ class WholeFileTest {
   void refusesAFolderThatIsNotThere(@TempDir Path folder) {
     Path missing = folder.resolve("missing");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WholeFile.write(missing.resolve("shelf.json"), "new"))
+        .isThrownBy(() -> WholeFile.write("--out", missing.resolve("shelf.json"), "new"))
         .withMessage("--out: there is no folder " + missing);
   }
 }

@@ -3,7 +3,14 @@ package io.github.swatchwright.mix;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * A colour that isn't known exactly: a Gaussian cloud in CIELAB, and what it means in ΔE00.
@@ -97,6 +104,42 @@ public final class ColourSpread {
     double[] distances = distances(centre);
     Arrays.sort(distances);
     return distances[Math.min(POINTS - 1, (int) (probability * POINTS))];
+  }
+
+  /**
+   * Colours on the edge of what is likely: where the ellipsoid that holds the colour with that
+   * probability is cut by the plane of its two longest axes. The lightest comes first.
+   *
+   * @param colours how many, evenly about the centre: at least 1
+   * @param probability above 0 to below 1
+   */
+  public List<Lab> outline(int colours, double probability) {
+    Require.within("colours", colours, 1, 1000);
+    Require.within("probability", probability, 0, 1);
+    RealMatrix half = MatrixUtils.createRealMatrix(root);
+    EigenDecomposition axes = new EigenDecomposition(half.multiply(half.transpose()));
+    double reach =
+        Math.sqrt(new ChiSquaredDistribution(3).inverseCumulativeProbability(probability));
+    RealVector first = axis(axes, 0).mapMultiply(reach);
+    RealVector second = axis(axes, 1).mapMultiply(reach);
+    double lightest = Math.atan2(second.getEntry(0), first.getEntry(0));
+    List<Lab> outline = new ArrayList<>();
+    for (int i = 0; i < colours; i++) {
+      double angle = lightest + 2 * Math.PI * i / colours;
+      RealVector off = first.mapMultiply(Math.cos(angle)).add(second.mapMultiply(Math.sin(angle)));
+      outline.add(
+          new Lab(
+              centre.l() + off.getEntry(0),
+              centre.a() + off.getEntry(1),
+              centre.b() + off.getEntry(2),
+              centre.white()));
+    }
+    return outline;
+  }
+
+  private static RealVector axis(EigenDecomposition axes, int which) {
+    double sd = Math.sqrt(Math.max(0, axes.getRealEigenvalue(which)));
+    return axes.getEigenvector(which).mapMultiply(sd);
   }
 
   /** The mean ΔE00 to a target over the cloud: what a painter may expect to get. */

@@ -1,0 +1,92 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.calibrate.Correction;
+import io.github.swatchwright.calibrate.FreshPot;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to add to a pot that came out wrong, one paint after the other. */
+public final class CorrectionCard {
+  private CorrectionCard() {}
+
+  /**
+   * The card.
+   *
+   * @param pot what is in the pot
+   * @param measured its colour
+   * @param target the wanted colour
+   * @param correction what to add
+   * @param light the light that it was computed for
+   */
+  public static Card of(
+      Mix pot, Swatch measured, Swatch target, Correction correction, Illuminant light) {
+    PaintColour colours = new PaintColour(light);
+    SwatchBlock.Named wanted = new SwatchBlock.Named("Target", colours.of(target));
+    SwatchBlock.Named now = new SwatchBlock.Named("Pot now", colours.of(measured));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Section(
+            "",
+            "In the pot",
+            List.of(
+                RecipeDrops.of(pot, colours),
+                new Colours(List.of(wanted, now), Optional.empty()),
+                Facts.none().and("Off by", Sayings.difference(correction.now())))));
+    int step = 1;
+    for (Correction.Addition addition : correction.additions()) {
+      blocks.add(step(step++, addition, wanted, colours));
+    }
+    if (correction.additions().isEmpty()) {
+      blocks.add(
+          correction.fresh().isEmpty()
+              ? new Note("Add nothing", "The pot is near enough.")
+              : new Note("Add nothing", "Nothing that can be added brings it nearer."));
+    }
+    correction
+        .fresh()
+        .ifPresent(fresh -> blocks.add(fresh(correction.startAfresh(), fresh, wanted, colours)));
+    blocks.add(
+        new Note("Test", "Stir, paint a patch, let it dry and look again before adding more."));
+    blocks.add(Note.lamp(light));
+    return new Card("Correction", "To " + wanted.colour().hex(), blocks);
+  }
+
+  private static Section step(
+      int number, Correction.Addition addition, SwatchBlock.Named wanted, PaintColour colours) {
+    int count = addition.drops().count();
+    double millilitres = count * addition.drops().paint().dropMillilitres();
+    Drops.Row row =
+        Drops.Row.of(
+            count,
+            addition.drops().paint().name(),
+            colours.of(addition.drops().paint()),
+            millilitres);
+    SwatchBlock.Named then = new SwatchBlock.Named("Then", new ScreenColour(addition.predicted()));
+    return new Section(
+        Integer.toString(number),
+        "Add",
+        List.of(
+            new Drops(List.of(row)),
+            new Colours(List.of(wanted, then), Optional.empty()),
+            Facts.none().and("Then off by", Sayings.difference(addition.deltaE00()))));
+  }
+
+  private static Section fresh(
+      boolean better, FreshPot fresh, SwatchBlock.Named wanted, PaintColour colours) {
+    SwatchBlock.Named then = new SwatchBlock.Named("New pot", new ScreenColour(fresh.predicted()));
+    return new Section(
+        "!",
+        better ? "Start afresh instead" : "Not better: a new pot",
+        List.of(
+            RecipeDrops.of(fresh.recipe(), colours),
+            new Colours(List.of(wanted, then), Optional.empty()),
+            Facts.none()
+                .and("Amount", Sayings.amount(fresh.recipe().toMix()))
+                .and("Off by", Sayings.difference(fresh.deltaE00()))
+                .and("Expect", Sayings.expected(fresh.expectedDeltaE00()))));
+  }
+}

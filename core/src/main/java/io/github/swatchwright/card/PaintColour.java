@@ -1,0 +1,27 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.Observer;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.Optional;
+
+/** Colours of swatches and paints under the light of a card. */
+final class PaintColour {
+  private final TristimulusWeights light;
+
+  PaintColour(Illuminant light) {
+    this.light = TristimulusWeights.of(light, Observer.CIE_1931);
+  }
+
+  /** A swatch's colour. */
+  ScreenColour of(Swatch swatch) {
+    return new ScreenColour(swatch.labUnder(light));
+  }
+
+  /** A paint's masstone; empty where it isn't known. */
+  Optional<ScreenColour> of(Paint paint) {
+    return paint.masstone().map(this::of);
+  }
+}

@@ -1,0 +1,58 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What mixes will look like. */
+public final class PredictionCard {
+  /** More mixes than that are not on the card, which says so. */
+  static final int MOST_MIXES = 12;
+
+  private PredictionCard() {}
+
+  /**
+   * The card.
+   *
+   * @param predictions the mixes, in order, with what they will look like
+   * @param light the light that they were computed for
+   */
+  public static Card of(Map<Mix, Prediction> predictions, Illuminant light) {
+    List<Block> blocks = new ArrayList<>();
+    PaintColour colours = new PaintColour(light);
+    Map<Mix, Prediction> shown = new LinkedHashMap<>();
+    predictions.entrySet().stream()
+        .limit(MOST_MIXES)
+        .forEach(entry -> shown.put(entry.getKey(), entry.getValue()));
+    shown.forEach(
+        (mix, prediction) -> blocks.add(section(blocks.size() + 1, mix, prediction, colours)));
+    if (predictions.size() > MOST_MIXES) {
+      blocks.add(
+          new Sentence(
+              "Mixes that are not on this card: " + (predictions.size() - MOST_MIXES) + "."));
+    }
+    blocks.add(Note.lamp(light));
+    String title = predictions.size() == 1 ? "One mix" : predictions.size() + " mixes";
+    return new Card("Predictions", title, blocks);
+  }
+
+  private static Section section(int number, Mix mix, Prediction predicted, PaintColour colours) {
+    ScreenColour colour = new ScreenColour(predicted.lab());
+    return new Section(
+        Integer.toString(number),
+        "Dry, painted until it hides",
+        List.of(
+            RecipeDrops.of(mix, colours),
+            new Colours(
+                List.of(new SwatchBlock.Named("This mix", colour)),
+                Optional.of(new IntervalRing(predicted.spread()))),
+            Facts.none()
+                .and("Amount", Sayings.amount(mix))
+                .and("How sure", Sayings.interval(predicted.intervalDeltaE00()))));
+  }
+}

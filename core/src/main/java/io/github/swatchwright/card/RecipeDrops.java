@@ -1,0 +1,35 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Recipe;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Recipes and mixes as drops to count. */
+final class RecipeDrops {
+  private RecipeDrops() {}
+
+  /** The drops of a recipe; pots come first. */
+  static Drops of(Recipe recipe, PaintColour colours) {
+    List<Drops.Row> rows = new ArrayList<>();
+    for (Recipe.PotDrops some : recipe.pots()) {
+      double millilitres = some.count() * some.pot().dropMillilitres();
+      rows.add(Drops.Row.of(some.count(), some.pot().name(), Optional.empty(), millilitres));
+    }
+    for (Recipe.Drops some : recipe.drops()) {
+      rows.add(row(new Mix.Part(some.paint(), some.count()), colours));
+    }
+    return new Drops(rows);
+  }
+
+  /** The parts of a mix. */
+  static Drops of(Mix mix, PaintColour colours) {
+    return new Drops(mix.parts().stream().map(part -> row(part, colours)).toList());
+  }
+
+  private static Drops.Row row(Mix.Part part, PaintColour colours) {
+    return Drops.Row.of(
+        part.drops(), part.paint().name(), colours.of(part.paint()), part.millilitres());
+  }
+}

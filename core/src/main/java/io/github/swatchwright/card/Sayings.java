@@ -1,0 +1,55 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.difference.Verdict;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.paint.Medium;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+
+/** Sentences that several cards say. */
+final class Sayings {
+  /** Volumes of thinner to paint. Common practice of the trade, without a source. */
+  static final String THINNING =
+      "Thinner to paint: spray 1:2 to 2:1, glaze 3:1 to 10:1, wash 10:1, filter 10:1 to 20:1."
+          + " The label comes first.";
+
+  private Sayings() {}
+
+  /** What the ring means. */
+  static String interval(double deltaE00) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f of 100 tries land within ΔE00 %.1f of it; the ring shows such colours.",
+        100 * Prediction.INTERVAL_PROBABILITY,
+        deltaE00);
+  }
+
+  /** A difference with its meaning. */
+  static String difference(double deltaE00) {
+    return String.format(Locale.ROOT, "ΔE00 %.1f. %s", deltaE00, Verdict.of(deltaE00).sentence());
+  }
+
+  /** The mean difference to expect. */
+  static String expected(double deltaE00) {
+    return String.format(Locale.ROOT, "ΔE00 %.1f on average, as drops scatter", deltaE00);
+  }
+
+  /** How much there is of a mix. */
+  static String amount(Mix mix) {
+    double drops = mix.parts().stream().mapToDouble(Mix.Part::drops).sum();
+    double millilitres = mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
+    String count = Markup.number(drops);
+    return count + (count.equals("1") ? " drop, " : " drops, ") + Volume.words(millilitres);
+  }
+
+  /** The usual cautions for work with these media. */
+  static List<Note> cautions(Collection<Medium> media) {
+    List<Note> notes = new ArrayList<>();
+    Caution.forMedia(media).forEach(caution -> notes.add(new Note("Care", caution.text())));
+    return notes;
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.swatchwright.card;
+
+/**
+ * A plain paragraph.
+ *
+ * @param text it
+ */
+record Sentence(String text) implements Block {
+  @Override
+  public Markup html() {
+    return Markup.of("p", text);
+  }
+
+  @Override
+  public void draw(Sheet sheet) {
+    sheet.paragraph(text, 0, Sheet.NORMAL, "plain");
+  }
+}

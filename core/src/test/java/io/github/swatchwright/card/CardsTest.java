@@ -1,0 +1,196 @@
+package io.github.swatchwright.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.swatchwright.calibrate.Correction;
+import io.github.swatchwright.calibrate.Corrector;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.match.MatchRequest;
+import io.github.swatchwright.match.MatchResult;
+import io.github.swatchwright.match.Matcher;
+import io.github.swatchwright.mix.ColourSpread;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.photo.PhotoColour;
+import io.github.swatchwright.photo.PixelShares;
+import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+
+/** Every card, of paints and photos with hostile names. */
+class CardsTest {
+  private static final ShelfOptics OPTICS = ShelfOptics.estimate(HostileShelf.shelf());
+  private static final Swatch GREEN = new Swatch.OfLab(Lab.ofD65(55, -15, 12));
+  private static final Swatch RED = new Swatch.OfLab(Lab.ofD65(45, 30, 20));
+
+  private static final Illuminant LIGHT =
+      Illuminant.ofSamples(HostileShelf.ENDLESS, 380, 400, new double[] {1, 1});
+
+  private static Mix mixOfAll() {
+    return new Mix(
+        HostileShelf.shelf().paints().stream().map(paint -> new Mix.Part(paint, 2.5)).toList());
+  }
+
+  private static final MatchResult MANY = match();
+  private static final List<Card> CARDS =
+      List.of(
+          MatchCard.of(MANY, LIGHT),
+          correction(),
+          prediction(),
+          sample(30),
+          ComparisonCard.of(
+              GREEN.lab(), RED.lab(), Ciede2000.STANDARD.compare(GREEN.lab(), RED.lab()), LIGHT));
+
+  private static MatchResult match() {
+    MatchResult found =
+        Matcher.of(OPTICS, TristimulusWeights.D65)
+            .match(MatchRequest.of(GREEN).withMostDrops(8).withAlternatives(50));
+    return new MatchResult(
+        found.target(),
+        found.request(),
+        found.recipes(),
+        found.weighed(),
+        found.reach(),
+        List.of(HostileShelf.ENDLESS));
+  }
+
+  private static Card correction() {
+    Correction correction =
+        Corrector.of(OPTICS, TristimulusWeights.D65).correct(mixOfAll(), RED, 1, GREEN);
+    return CorrectionCard.of(mixOfAll(), RED, GREEN, correction, LIGHT);
+  }
+
+  private static Card prediction() {
+    MixPredictor predictor = MixPredictor.of(OPTICS, TristimulusWeights.D65);
+    return PredictionCard.of(Map.of(mixOfAll(), predictor.predict(mixOfAll())), LIGHT);
+  }
+
+  private static Card sample(int regions) {
+    PhotoColour colour =
+        new PhotoColour(
+            ColourSpread.of(
+                Lab.ofD65(50, 80, -90), new double[][] {{9, 0, 0}, {0, 4, 0}, {0, 0, 4}}),
+            false,
+            3,
+            new PixelShares(0.5, 0.3, 0.1, 0.05, 0.05, 0.4));
+    List<SampleCard.Read> colours = new ArrayList<>();
+    for (int i = 0; i < regions; i++) {
+      colours.add(new SampleCard.Read(new Region(i, 0, 10, 10), colour, 0.5));
+    }
+    return SampleCard.of(HostileShelf.ENDLESS, HostileShelf.ENDLESS, colours);
+  }
+
+  static List<Card> cards() {
+    return CARDS;
+  }
+
+  /** A page's body and a picture are XML; only the page's head has elements without an end. */
+  private static String body(Card card) {
+    String page = card.toHtml();
+    return page.substring(page.indexOf("<body>"), page.indexOf("</html>"));
+  }
+
+  private static Stream<Element> elements(Element root) {
+    NodeList all = root.getElementsByTagName("*");
+    return Stream.concat(
+        Stream.of(root),
+        Stream.iterate(0, i -> i < all.getLength(), i -> i + 1).map(i -> (Element) all.item(i)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cards")
+  void namesAreTextAndNothingElse(Card card) {
+    for (String text : List.of(card.toSvg(), body(card))) {
+      assertThat(elements(Xml.parse(text)))
+          .allSatisfy(
+              element -> {
+                assertThat(element.getTagName()).isNotIn("script", "b", "a", "image", "link");
+                for (int i = 0; i < element.getAttributes().getLength(); i++) {
+                  Node attribute = element.getAttributes().item(i);
+                  assertThat(attribute.getNodeName()).doesNotStartWith("on").doesNotContain("href");
+                }
+              });
+      assertThat(text).doesNotContainPattern("[\u202A-\u202E\u2066-\u2069\u200B\uFFFF]");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cards")
+  void nothingIsFetchedFromElsewhere(Card card) {
+    for (String text : List.of(card.toSvg(), card.toHtml())) {
+      assertThat(text.replace("xmlns=\"http://www.w3.org/2000/svg\"", ""))
+          .doesNotContain("http:", "https:", "url(", "@import", "src=");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cards")
+  void everyPictureIsToldInWords(Card card) {
+    for (String text : List.of(card.toSvg(), body(card))) {
+      assertThat(elements(Xml.parse(text)).filter(element -> element.hasAttribute("role")))
+          .isNotEmpty()
+          .allSatisfy(
+              element -> {
+                if (element.getTagName().equals("svg")) {
+                  assertThat(element.getAttribute("role")).isEqualTo("img");
+                  assertThat(element.getAttribute("aria-label")).isNotBlank();
+                }
+              });
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cards")
+  void staysBelow200Kilobytes(Card card) {
+    assertThat(card.toHtml().getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(200_000);
+    assertThat(card.toSvg().getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(200_000);
+  }
+
+  @ParameterizedTest
+  @MethodSource("cards")
+  void warnsOfOtherLamps(Card card) {
+    assertThat(Xml.parse(body(card)).getTextContent()).contains("Lamp These colours are for");
+  }
+
+  @Test
+  void saysWhatIsNotOnTheCard() {
+    int recipes = MANY.recipes().size();
+    assertThat(recipes).isGreaterThan(MatchCard.MOST_RECIPES);
+    assertThat(CARDS.get(0).toHtml())
+        .contains("Recipes that are not on this card: " + (recipes - MatchCard.MOST_RECIPES));
+    assertThat(sample(30).toHtml()).contains("Colours that are not on this card: 6");
+  }
+
+  @Test
+  void saysWhatAPhotoDoesNotTell() {
+    String text = Xml.parse(body(sample(1))).getTextContent();
+    assertThat(text)
+        .contains("Lightness unknown", "At least this", "stronger than a screen can show");
+  }
+
+  @Test
+  void aRecipeHasADotForEachDrop() {
+    int drops =
+        MANY.recipes().stream()
+            .limit(MatchCard.MOST_RECIPES)
+            .mapToInt(ranked -> ranked.recipe().total())
+            .sum();
+    long dots = Arrays.stream(CARDS.get(0).toHtml().split("class=\"dot\"", -1)).count() - 1;
+    assertThat(dots).isEqualTo(drops);
+  }
+}

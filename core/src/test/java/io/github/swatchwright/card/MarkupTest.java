@@ -1,0 +1,43 @@
+package io.github.swatchwright.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class MarkupTest {
+
+  @Test
+  void writesElementsAttributesAndTexts() {
+    Markup list =
+        Markup.of("ul").with("class", "a").add(Markup.of("li", "one")).add(Markup.of("li"));
+    assertThat(list).hasToString("<ul class=\"a\">\n<li>one</li>\n<li></li>\n</ul>");
+    assertThat(Markup.of("meta").with("charset", "utf-8")).hasToString("<meta charset=\"utf-8\">");
+  }
+
+  @Test
+  void writesNumbersShortAndWithAPoint() {
+    assertThat(Markup.of("g").with("x", 1 / 3.0).with("y", -0.001).with("z", 1e6))
+        .hasToString("<g x=\"0.33\" y=\"0\" z=\"1000000\"></g>");
+  }
+
+  @Test
+  void escapesWhatWouldBeMarkup() {
+    assertThat(Markup.of("p", "<b a='1'> & \"").with("title", "\"><script>"))
+        .hasToString("<p title=\"&quot;&gt;&lt;script&gt;\">&lt;b a='1'&gt; &amp; &quot;</p>");
+  }
+
+  @Test
+  void replacesWhatXmlCannotHold() {
+    assertThat(Markup.escaped("a\0b\u001Bc\uFFFEd\uD800e\uFDD0f\u0085g"))
+        .isEqualTo("a\uFFFDb\uFFFDc\uFFFDd\uFFFDe\uFFFDf\uFFFDg");
+    assertThat(Markup.escaped("grün 水 🎨\n")).isEqualTo("grün 水 🎨\n");
+  }
+
+  @Property(tries = 200)
+  void anyTextComesBackFromAnXmlReader(@ForAll String text) {
+    String read = Xml.parse(Markup.of("p", text).with("title", text).toString()).getTextContent();
+    assertThat(read.codePoints().count()).isEqualTo(text.codePoints().count());
+  }
+}
