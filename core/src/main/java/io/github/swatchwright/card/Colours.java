@@ -50,8 +50,9 @@ record Colours(List<SwatchBlock.Named> colours, Optional<IntervalRing> ring) imp
     double side = (sheet.width() - gap) / 3;
     double swatches = ring.isPresent() ? 2 * side : sheet.width();
     sheet.down(10);
+    double height = sheet.figure(swatches(), 0, swatches);
     ring.ifPresent(some -> sheet.figure(some.figure(), swatches + gap, side));
-    sheet.down(sheet.figure(swatches(), 0, swatches));
+    sheet.down(height);
     sheet.columns(
         colours.stream().map(named -> List.of(named.name(), named.colour().notation())).toList(),
         swatches / colours.size());

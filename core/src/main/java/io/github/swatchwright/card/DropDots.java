@@ -40,7 +40,8 @@ record DropDots(double drops, ScreenColour colour) {
   private static Markup dot(int number, double part) {
     int column = number % IN_ROW;
     double x = (column + 0.5) * PITCH + (column >= GROUP ? GAP : 0);
-    double y = (number / IN_ROW + 0.5) * PITCH;
+    int row = number / IN_ROW;
+    double y = (row + 0.5) * PITCH;
     if (part == 1) {
       return Markup.of("circle").with("class", "dot").with("cx", x).with("cy", y).with("r", RADIUS);
     }

@@ -102,8 +102,7 @@ class KnownPigmentsTest {
       OpticalConstants truth =
           OpticalConstants.mix(
               new OpticalConstants[] {CARBON_BLACK, TITANIUM_WHITE}, new double[] {1, parts});
-      double error =
-          Ciede2000.deltaE(SyntheticPigments.VIEWING.lab(truth.opaque()), grey.lab());
+      double error = Ciede2000.deltaE(SyntheticPigments.VIEWING.lab(truth.opaque()), grey.lab());
       System.out.printf(
           Locale.ROOT,
           "black of unknown hiding, 1:%d in white: off by ΔE00 %.1f, interval %.1f%n",

@@ -1,0 +1,133 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.swatchwright.cli.photo.PhotoBytes;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * A command that makes a card, and the colours that must be on it.
+ *
+ * @param command the command
+ * @param colours from the command's JSON, in the order of the card
+ */
+record CardExample(List<String> command, Function<JsonNode, List<String>> colours) {
+
+  /** One for every command with a card; photos and shelves are written to the folder. */
+  static List<CardExample> all(Path folder) {
+    return List.of(
+        new CardExample(
+            List.of("match", "#8A4B2A", "--paints", "2", "--max-drops", "8"), CardExample::matched),
+        new CardExample(
+            List.of("match", "#00F0FF", "--paints", "2", "--light", "A"), CardExample::matched),
+        new CardExample(
+            List.of("predict", "Titanium white:6, Red oxide:1.5", "Phthalo green"),
+            json -> {
+              List<String> colours = new ArrayList<>();
+              json.get("predictions")
+                  .forEach(entry -> twice(colours, entry.get("predicted").get("srgb").asText()));
+              return colours;
+            }),
+        new CardExample(
+            List.of(
+                "correct",
+                "Titanium white:6, Red oxide:2",
+                "--measured",
+                "#C3907F",
+                "--target",
+                "#B47A68"),
+            json -> {
+              List<String> colours = new ArrayList<>(List.of("#B47A68", "#C3907F"));
+              for (JsonNode addition : json.get("additions")) {
+                colours.add("#B47A68");
+                colours.add(addition.get("predicted").get("srgb").asText());
+              }
+              return colours;
+            }),
+        new CardExample(
+            List.of("compare", "#8A4B2A", "Red oxide"),
+            json ->
+                List.of(
+                    json.get("reference").get("srgb").asText(),
+                    json.get("sample").get("srgb").asText())),
+        new CardExample(
+            List.of("sample", photo(folder), "--region", "2,2,30,30", "--region", "45,5,30,30"),
+            json -> {
+              List<String> colours = new ArrayList<>();
+              json.get("colours").forEach(colour -> twice(colours, colour.get("srgb").asText()));
+              return colours;
+            }));
+  }
+
+  /** Target and mix side by side, then the mix within its ring. */
+  private static List<String> matched(JsonNode json) {
+    List<String> colours = new ArrayList<>();
+    for (JsonNode recipe : json.get("recipes")) {
+      colours.add(json.get("target").get("srgb").asText());
+      twice(colours, recipe.get("predicted").get("srgb").asText());
+    }
+    return colours;
+  }
+
+  private static void twice(List<String> colours, String colour) {
+    colours.add(colour);
+    colours.add(colour);
+  }
+
+  private static String photo(Path folder) {
+    BufferedImage image = new BufferedImage(80, 40, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.setColor(new Color(0x8A4B2A));
+    graphics.fillRect(0, 0, 40, 40);
+    graphics.setColor(new Color(0x7A6A58));
+    graphics.fillRect(40, 0, 40, 40);
+    graphics.dispose();
+    Path file = folder.resolve("<b>hull & \"deck\".png");
+    try {
+      return Files.write(file, PhotoBytes.png(image)).toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The colours that must be on the card, {@code #RRGGBB}. */
+  List<String> expected() {
+    try {
+      return colours.apply(new ObjectMapper().readTree(done("--json")));
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Makes the card. */
+  Path write(Path folder, String ending) {
+    Path file = folder.resolve("card." + ending);
+    done("--card", file.toString());
+    return file;
+  }
+
+  private String done(String... more) {
+    List<String> arguments = new ArrayList<>(command);
+    arguments.addAll(List.of(more));
+    Run run = Run.of(arguments.toArray(String[]::new));
+    assertThat(run.status()).as(run.err()).isEqualTo(Main.DONE);
+    return run.out();
+  }
+
+  @Override
+  public String toString() {
+    return String.join(" ", command);
+  }
+}

@@ -1,0 +1,96 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.github.swatchwright.colour.Srgb;
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every card as a browser shows it. Runs where a {@code chromium} is on the path; where the
+ * environment says {@code BROWSER_TESTS=required}, not finding one fails.
+ */
+class CardsInBrowserTest {
+  private static final String SWATCHES = "[class=swatch]";
+
+  private static Optional<Chromium> browser = Optional.empty();
+  private static Path photos = Path.of("");
+
+  @BeforeAll
+  static void startBrowser(@TempDir Path profile, @TempDir Path folder)
+      throws IOException, InterruptedException {
+    Optional<Path> program = Chromium.find();
+    if (!"required".equals(System.getenv("BROWSER_TESTS"))) {
+      assumeTrue(program.isPresent(), "no chromium on the path");
+    }
+    photos = folder;
+    browser = Optional.of(Chromium.start(program.orElseThrow(), profile));
+  }
+
+  @AfterAll
+  static void stopBrowser() {
+    browser.ifPresent(Chromium::close);
+  }
+
+  static Stream<Arguments> cards() {
+    return CardExample.all(photos).stream()
+        .flatMap(example -> Stream.of(Arguments.of("html", example), Arguments.of("svg", example)));
+  }
+
+  @ParameterizedTest(name = "{1} as {0}")
+  @MethodSource("cards")
+  void isShownTrueQuietAndInWords(String form, CardExample example, @TempDir Path folder) {
+    List<String> expected = example.expected();
+    BrowserPage page = browser.orElseThrow().open(example.write(folder, form).toUri());
+
+    List<BrowserPage.Place> middles = page.middles(SWATCHES);
+    assertThat(middles).hasSameSizeAs(expected);
+    for (String scheme : List.of("light", "dark")) {
+      page.show("screen", scheme);
+      assertColours(page.screenshot(), middles, expected);
+    }
+    assertThat(page.spoken()).contains(expected);
+    assertThat(page.requests()).containsExactly(page.address().toString());
+    assertThat(page.complaints()).isEmpty();
+  }
+
+  /** A channel may be one step off: JSON rounds to 8 bits, and so does the screen. */
+  private static void assertColours(
+      BufferedImage picture, List<BrowserPage.Place> places, List<String> expected) {
+    for (int i = 0; i < expected.size(); i++) {
+      Color shown = new Color(picture.getRGB((int) places.get(i).x(), (int) places.get(i).y()));
+      int wanted = Srgb.parse(expected.get(i)).toPacked();
+      assertThat(shown.getRed()).isCloseTo(wanted >> 16 & 0xFF, within(1));
+      assertThat(shown.getGreen()).isCloseTo(wanted >> 8 & 0xFF, within(1));
+      assertThat(shown.getBlue()).isCloseTo(wanted & 0xFF, within(1));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("forms")
+  void paperFollowsTheReadersScheme(String form, @TempDir Path folder) {
+    CardExample example = CardExample.all(photos).get(0);
+    BrowserPage page = browser.orElseThrow().open(example.write(folder, form).toUri());
+    page.show("screen", "light");
+    assertThat(new Color(page.screenshot().getRGB(1, 1)).getGreen()).isGreaterThan(240);
+    page.show("screen", "dark");
+    assertThat(new Color(page.screenshot().getRGB(1, 1)).getGreen()).isLessThan(40);
+  }
+
+  static List<String> forms() {
+    return List.of("html", "svg");
+  }
+}
