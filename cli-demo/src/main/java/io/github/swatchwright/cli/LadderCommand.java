@@ -157,7 +157,7 @@ final class LadderCommand implements Command {
         () -> new LadderText(output, shared.light()).print(ladder));
     Path file = picture;
     if (file != null) {
-      WholeFile.write(file, speckle(ladder).toSvg());
+      WholeFile.write("--picture", file, speckle(ladder).toSvg());
     }
   }
 
