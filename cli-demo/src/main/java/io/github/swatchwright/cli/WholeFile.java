@@ -9,8 +9,14 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 
-/** Writes a file wholly or not at all: a file of that name stays as it is until the new one is. */
+/**
+ * Writes a file wholly or not at all: a file of that name stays as it is until the new one is. A
+ * symbolic link stays a link; what it points to is written.
+ */
 final class WholeFile {
+  /** As many as systems usually follow; a ring of links ends there. */
+  private static final int MOST_LINKS = 40;
+
   private WholeFile() {}
 
   /**
@@ -22,9 +28,9 @@ final class WholeFile {
    * @throws IllegalArgumentException when it can't be written there
    */
   static void write(String option, Path file, String text) {
-    Path absolute = file.toAbsolutePath();
-    Path folder = absolute.getParent();
     try {
+      Path absolute = behindLinks(file.toAbsolutePath());
+      Path folder = absolute.getParent();
       if (folder == null || Files.isDirectory(absolute)) {
         throw new IllegalArgumentException(
             option + ": " + file + " is a directory, must be a file");
@@ -47,6 +53,17 @@ final class WholeFile {
       throw new IllegalArgumentException(
           option + ": " + file + " can't be written: " + e.getMessage(), e);
     }
+  }
+
+  private static Path behindLinks(Path absolute) throws IOException {
+    Path place = absolute;
+    for (int links = 0; Files.isSymbolicLink(place); links++) {
+      if (links == MOST_LINKS) {
+        throw new IOException("more than " + MOST_LINKS + " symbolic links in a row");
+      }
+      place = place.resolveSibling(Files.readSymbolicLink(place)).normalize();
+    }
+    return place;
   }
 
   private static void keepPermissions(Path from, Path to) throws IOException {

@@ -45,4 +45,46 @@ class WholeFileTest {
         .isThrownBy(() -> WholeFile.write("--out", missing.resolve("shelf.json"), "new"))
         .withMessage("--out: there is no folder " + missing);
   }
+
+  @Test
+  void writesWhatALinkPointsToAndKeepsTheLink(@TempDir Path folder) throws IOException {
+    Path shelves = Files.createDirectory(folder.resolve("shelves"));
+    Path file = Files.writeString(shelves.resolve("shelf.json"), "old");
+    Path link =
+        Files.createSymbolicLink(folder.resolve("link.json"), Path.of("shelves/shelf.json"));
+    WholeFile.write("--out", link, "new");
+    assertThat(link).isSymbolicLink();
+    assertThat(file).hasContent("new");
+    assertThat(folder).isDirectoryNotContaining("glob:**.draft");
+  }
+
+  @Test
+  void makesTheFileThatALinkPointsTo(@TempDir Path folder) throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("later.json"));
+    WholeFile.write("--out", link, "new");
+    assertThat(link).isSymbolicLink();
+    assertThat(folder.resolve("later.json")).hasContent("new");
+  }
+
+  @Test
+  void refusesARingOfLinks(@TempDir Path folder) throws IOException {
+    Path first = Files.createSymbolicLink(folder.resolve("first"), Path.of("second"));
+    Files.createSymbolicLink(folder.resolve("second"), Path.of("first"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> WholeFile.write("--out", first, "new"))
+        .withMessageContaining("more than 40 symbolic links in a row");
+  }
+
+  @Test
+  void anInterruptLeavesTheOldFileAndNothingElse(@TempDir Path folder) throws IOException {
+    Path file = Files.writeString(folder.resolve("shelf.json"), "old");
+    Thread.currentThread().interrupt();
+    try {
+      assertThatIllegalArgumentException().isThrownBy(() -> WholeFile.write("--out", file, "new"));
+    } finally {
+      assertThat(Thread.interrupted()).isTrue();
+    }
+    assertThat(file).hasContent("old");
+    assertThat(folder).isDirectoryNotContaining(other -> !other.equals(file));
+  }
 }
