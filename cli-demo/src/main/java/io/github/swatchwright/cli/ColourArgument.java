@@ -9,7 +9,6 @@ import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
-import io.github.swatchwright.photo.RegionSampler;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -62,7 +61,7 @@ final class ColourArgument {
   private static PhotoColour photo(String file, String region, PhotoReference reference) {
     Photo photo = PhotoFile.open(Path.of(file));
     Region read = Region.parse(region, photo.width(), photo.height());
-    return reference.correction(photo).colour(RegionSampler.sample(photo, read));
+    return reference.reader(photo).colour(read);
   }
 
   private static Swatch masstone(String name, Shelf shelf) {

@@ -1,14 +1,22 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.json.ChartJson;
+import io.github.swatchwright.photo.Chart;
+import io.github.swatchwright.photo.ChartCorrection;
 import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.GreyCorrection;
+import io.github.swatchwright.photo.Illumination;
 import io.github.swatchwright.photo.NeutralPatch;
 import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.Region;
-import io.github.swatchwright.photo.RegionSampler;
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** What in a photo tells its light: options of every command that takes colours from photos. */
@@ -21,27 +29,112 @@ final class PhotoReference {
               + " give it again for the steps of a grey scale.")
   List<String> greys = new ArrayList<>();
 
-  /** What corrects the colours of a photo. */
-  Correction correction(Photo photo) {
+  @Option(
+      names = "--chart",
+      paramLabel = "FILE@X,Y,W,H",
+      description =
+          "The known colours of a colour chart's patches, as JSON, and where the chart is in the"
+              + " photo; instead of --grey.")
+  @Nullable String chart;
+
+  @Option(
+      names = "--even-light",
+      paramLabel = "X,Y,W,H",
+      description =
+          "A plain area of the photo, of one colour whatever it is, that tells how the light falls;"
+              + " give it again for more.")
+  List<String> plainAreas = new ArrayList<>();
+
+  /** Reads a photo by these references. */
+  PhotoReader reader(Photo photo) {
+    Illumination light = plainAreas.isEmpty() ? Illumination.even() : light(photo);
+    return new PhotoReader(photo, light, correction(photo, light), places(photo));
+  }
+
+  private Illumination light(Photo photo) {
+    List<Region> areas =
+        plainAreas.stream().map(area -> region("--even-light", area, photo)).toList();
+    return named("--even-light", () -> Illumination.fittedTo(photo, areas));
+  }
+
+  /** Where references are in the photo. */
+  private List<Region> places(Photo photo) {
+    List<Region> places = new ArrayList<>();
+    greys.forEach(grey -> places.add(region("--grey", before(grey), photo)));
+    if (chart != null) {
+      places.add(region("--chart", after(chart), photo));
+    }
+    plainAreas.forEach(area -> places.add(region("--even-light", area, photo)));
+    return places;
+  }
+
+  private Correction correction(Photo photo, Illumination light) {
+    String file = chart;
+    if (file != null) {
+      if (!greys.isEmpty()) {
+        throw new IllegalArgumentException(
+            "--chart and --grey exclude each other: a chart has greys");
+      }
+      return chart(file, photo, light);
+    }
     if (greys.isEmpty()) {
       return new NoReference();
     }
-    return GreyCorrection.of(greys.stream().map(text -> patch(text, photo)).toList());
+    return GreyCorrection.of(greys.stream().map(text -> patch(text, photo, light)).toList());
   }
 
-  private static NeutralPatch patch(String text, Photo photo) {
-    int at = text.indexOf('@');
-    if (at < 0 || !text.endsWith("%")) {
+  private static Correction chart(String text, Photo photo, Illumination light) {
+    if (text.lastIndexOf('@') < 1) {
+      throw new IllegalArgumentException(
+          "--chart: '" + text + "' is not of the form FILE@x,y,w,h, a file and where the chart is");
+    }
+    Region where = region("--chart", after(text), photo);
+    Path file = Path.of(before(text));
+    try {
+      Chart known = ChartJson.read(file);
+      return named("--chart", () -> ChartCorrection.of(known.seenIn(photo, light, where)));
+    } catch (NoSuchFileException e) {
+      throw new IllegalArgumentException("--chart: there is no file " + file, e);
+    } catch (IOException e) {
+      throw new IllegalArgumentException(
+          "--chart: " + file + " can't be read: " + e.getMessage(), e);
+    }
+  }
+
+  private static NeutralPatch patch(String text, Photo photo, Illumination light) {
+    if (text.indexOf('@') < 0 || !text.endsWith("%")) {
       throw new IllegalArgumentException(
           "--grey: '" + text + "' is not of the form x,y,w,h@18%, a region and what it reflects");
     }
-    Region region = Region.parse(text.substring(0, at), photo.width(), photo.height());
+    Region region = region("--grey", before(text), photo);
+    String percent = after(text);
+    double luminance;
     try {
-      double luminance = Double.parseDouble(text.substring(at + 1, text.length() - 1));
-      return new NeutralPatch(RegionSampler.sample(photo, region), luminance);
+      luminance = Double.parseDouble(percent.substring(0, percent.length() - 1));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "--grey: '" + text.substring(at + 1) + "' is not a number of percent", e);
+      throw new IllegalArgumentException("--grey: '" + percent + "' is not a number of percent", e);
+    }
+    return named("--grey", () -> new NeutralPatch(light.sample(photo, region), luminance));
+  }
+
+  private static Region region(String option, String text, Photo photo) {
+    return named(option, () -> Region.parse(text, photo.width(), photo.height()));
+  }
+
+  private static String before(String text) {
+    return text.substring(0, Math.max(0, text.lastIndexOf('@')));
+  }
+
+  private static String after(String text) {
+    return text.substring(text.lastIndexOf('@') + 1);
+  }
+
+  /** Puts the option before what is refused. */
+  private static <T> T named(String option, Supplier<T> maker) {
+    try {
+      return maker.get();
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(option + ": " + e.getMessage(), e);
     }
   }
 }

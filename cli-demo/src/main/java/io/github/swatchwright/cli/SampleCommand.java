@@ -3,11 +3,9 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.card.SampleCard;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.json.SampleJson;
-import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
-import io.github.swatchwright.photo.RegionSampler;
 import io.github.swatchwright.photo.ShadeSearch;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Path;
@@ -79,25 +77,24 @@ final class SampleCommand implements Command {
           "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
     }
     Photo photo = PhotoFile.open(Path.of(file));
-    Correction correction = reference.correction(photo);
+    PhotoReader reader = reference.reader(photo);
     List<SampleJson.Entry> entries =
-        regions(photo).stream().flatMap(region -> read(photo, region, correction)).toList();
-    card.write(() -> SampleCard.of(file, correction.reference(), onCard(entries)));
+        regions(photo).stream().flatMap(region -> read(reader, region)).toList();
+    card.write(() -> SampleCard.of(file, reader.reference(), onCard(entries)));
     shared.give(
         output,
-        () -> SampleJson.toText(file, correction.reference(), entries),
+        () -> SampleJson.toText(file, reader.reference(), entries),
         () -> {
-          output.line("Reference: %s", correction.reference());
+          output.line("Reference: %s", reader.reference());
           entries.forEach(this::print);
         });
   }
 
-  private Stream<SampleJson.Entry> read(Photo photo, Region region, Correction correction) {
+  private Stream<SampleJson.Entry> read(PhotoReader reader, Region region) {
     if (shades == null) {
-      PhotoColour colour = correction.colour(RegionSampler.sample(photo, region));
-      return Stream.of(SampleJson.Entry.of(region, colour));
+      return Stream.of(SampleJson.Entry.of(region, reader.colour(region)));
     }
-    return search(shades).in(photo, region, correction).stream()
+    return reader.shades(region, search(shades)).stream()
         .map(shade -> SampleJson.Entry.of(region, shade));
   }
 

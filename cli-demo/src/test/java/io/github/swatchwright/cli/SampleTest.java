@@ -3,7 +3,12 @@ package io.github.swatchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.cli.photo.PhotoBytes;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.LinearRgb;
+import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.json.SampleJson;
+import io.github.swatchwright.testdata.DemoPhoto;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -13,11 +18,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SampleTest {
+  private static final String DEMO = "../testdata/photos/hull-plate.jpg";
+
   @TempDir private Path folder = Path.of("");
 
   /** Left half rust, right half a grey card in a dim warm light. */
@@ -132,6 +140,80 @@ class SampleTest {
     String mix = "Titanium white:6, Red oxide:2";
     Run correct = Run.of("correct", mix, "--measured", card, "--target", "#B47A68", "--grey", grey);
     assertThat(correct.status()).isZero();
+  }
+
+  @Test
+  void aColourChartCorrectsAPhotoByItsFile() throws IOException {
+    StringBuilder patches = new StringBuilder();
+    BufferedImage image = new BufferedImage(120, 120, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 16; i++) {
+      Srgb known = Srgb.ofPacked(0x301020 + 0x0B0000 * i + 0x2700 * (i % 4) + 0x25 * (i / 3));
+      patches.append(i == 0 ? "" : ",").append("{\"lab\":[");
+      Lab lab = known.toLab();
+      patches.append(lab.l()).append(',').append(lab.a()).append(',').append(lab.b()).append("]}");
+      LinearRgb light = known.decode();
+      int seen =
+          new LinearRgb(0.9 * light.red(), 0.6 * light.green(), 0.4 * light.blue())
+              .encode()
+              .toPacked();
+      image.setRGB(i % 4 * 30, i / 4 * 30, 30, 30, filled(seen), 0, 30);
+    }
+    Path chart = folder.resolve("chart.json");
+    Files.writeString(
+        chart,
+        "{\"format\":\"swatchwright-chart\",\"version\":1,\"columns\":4,\"patches\":["
+            + patches
+            + "]}");
+    String photo = file(PhotoBytes.png(image));
+    String where = chart + "@0,0,100%,100%";
+
+    Run run = Run.of("sample", photo, "--region", "35,5,20,20", "--chart", where, "--json");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("\"colour chart (");
+    // Steps of 8 bits.
+    assertThat(Ciede2000.deltaE(lab(run), Srgb.parse("#3B3720").toLab())).isLessThan(1);
+    assertThat(Run.of("compare", "#3B3720", photo + "@35,5,20,20", "--chart", where).out())
+        .contains("match");
+    assertRefused(Run.of("sample", photo, "--chart", chart.toString()), "form FILE@x,y,w,h");
+    assertRefused(
+        Run.of("sample", photo, "--chart", "no.json@0,0,9,9"), "there is no file no.json");
+    assertRefused(
+        Run.of("sample", photo, "--chart", where, "--grey", "0,0,9,9@18%"), "exclude each other");
+    assertRefused(
+        Run.of("sample", photo, "--chart", chart + "@0,0,9,9"), "neither clipped nor too dark");
+    Files.writeString(chart, "{}");
+    assertRefused(
+        Run.of("sample", photo, "--chart", where), "chart.json: $: has no field 'format'");
+  }
+
+  @Test
+  void aPlainAreaEvensTheLight() {
+    String[] command = {
+      "sample", DEMO, "--region", "20,20,50,50", "--grey", "510,56,76,76@18%", "--json"
+    };
+    Run uneven = Run.of(command);
+    Run even =
+        Run.of(
+            Stream.concat(
+                    Stream.of(command),
+                    Stream.of("--even-light", "230,20,200,340", "--even-light", "20,20,180,70"))
+                .toArray(String[]::new));
+    assertThat(even.err()).isEmpty();
+    assertThat(even.out()).contains("uneven light evened");
+    Lab paint = Srgb.ofPacked(DemoPhoto.Material.HULL_PAINT.srgb()).toLab();
+    assertThat(Ciede2000.deltaE(lab(uneven), paint)).isGreaterThan(6);
+    // Dirt in the paint's texture is left.
+    assertThat(Ciede2000.deltaE(lab(even), paint)).isLessThan(3);
+
+    assertRefused(
+        Run.of("sample", DEMO, "--even-light", "0,0,10,10"),
+        "--even-light: the plain areas span 2 %");
+    assertRefused(
+        Run.of("sample", DEMO, "--even-light", "30,180,200,240"), "the plain areas aren't plain");
+  }
+
+  private static Lab lab(Run run) {
+    return SampleJson.parse(run.out(), "sample").get(0).lab();
   }
 
   private static int[] filled(int rgb) {

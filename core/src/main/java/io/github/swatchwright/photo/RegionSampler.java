@@ -169,6 +169,12 @@ public final class RegionSampler implements PixelRows {
     draw.passed(count);
   }
 
+  /** Whether enough of the pixels seen so far tell a colour. */
+  boolean tellsColour() {
+    long all = transparent + clipped + nearBlack + used;
+    return used >= RegionSample.FEWEST_PIXELS && used >= RegionSample.LEAST_USED * all;
+  }
+
   /**
    * What the pixels seen so far come to.
    *
@@ -179,7 +185,7 @@ public final class RegionSampler implements PixelRows {
     PixelShares seen =
         new PixelShares(
             used / all, clipped / all, nearBlack / all, transparent / all, 0, crushed / all);
-    if (used < RegionSample.FEWEST_PIXELS || seen.used() < RegionSample.LEAST_USED) {
+    if (!tellsColour()) {
       throw new IllegalArgumentException(
           "the region " + region.toText() + " tells no colour: of its pixels " + seen.toText());
     }

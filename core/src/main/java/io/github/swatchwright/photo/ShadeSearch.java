@@ -81,16 +81,17 @@ public record ShadeSearch(OptionalInt count, long seed) {
    *
    * @param photo the picture
    * @param region the part of it
+   * @param light its illumination
    * @param correction what corrects its colours
    * @throws IllegalArgumentException when too few pixels tell a colour
    */
-  public List<Shade> in(Photo photo, Region region, Correction correction) {
+  public List<Shade> in(Photo photo, Region region, Illumination light, Correction correction) {
     RegionSampler sampler = new RegionSampler(region, photo.space());
     RegionCells cells = new RegionCells(region, photo.space());
     photo.read(region, new BothRows(sampler, cells));
     RegionSample sample = sampler.result();
     List<Point> points =
-        cells.result().stream()
+        light.evened(cells.result()).stream()
             .map(cell -> new Point(cell, correction.apply(cell.light()).toXyz().toLab()))
             .toList();
     List<Group> groups =

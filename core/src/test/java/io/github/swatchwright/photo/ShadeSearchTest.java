@@ -58,7 +58,8 @@ class ShadeSearchTest {
   @Test
   void findsTheShadesThatAreThereAndTheirShares() {
     List<String> rust = List.of("#6B3A26", "#A4552A", "#4A3A34", "#C98A4B");
-    List<Shade> shades = BY_ITSELF.in(patches(rust, 45, 30, 15, 10), ALL, new NoReference());
+    List<Shade> shades =
+        BY_ITSELF.in(patches(rust, 45, 30, 15, 10), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(4);
     assertShade(shades.get(0), "#6B3A26", 0.45);
@@ -70,7 +71,8 @@ class ShadeSearchTest {
 
   @Test
   void grainAloneIsOneShade() {
-    List<Shade> shades = BY_ITSELF.in(patches(List.of("#8A4B2A"), 100), ALL, new NoReference());
+    List<Shade> shades =
+        BY_ITSELF.in(patches(List.of("#8A4B2A"), 100), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(1);
     assertShade(shades.get(0), "#8A4B2A", 1);
@@ -83,7 +85,7 @@ class ShadeSearchTest {
     List<String> close = List.of("#8A4B2A", "#8C4D2B", "#3C5A78");
     List<Shade> shades =
         new ShadeSearch(OptionalInt.of(3), 1)
-            .in(patches(close, 40, 30, 30), ALL, new NoReference());
+            .in(patches(close, 40, 30, 30), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(2);
     assertThat(shades.get(0).share()).isCloseTo(0.7, within(0.02));
@@ -92,7 +94,8 @@ class ShadeSearchTest {
   @Test
   void highlightsAreNoShade() {
     List<String> glint = List.of("#8A4B2A", "#FFFFFF");
-    List<Shade> shades = BY_ITSELF.in(patches(glint, 75, 25), ALL, new NoReference());
+    List<Shade> shades =
+        BY_ITSELF.in(patches(glint, 75, 25), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(1);
     assertShade(shades.get(0), "#8A4B2A", 1);
@@ -104,8 +107,8 @@ class ShadeSearchTest {
     ArgbPhoto photo = patches(List.of("#6B3A26", "#A4552A", "#C98A4B"), 50, 30, 20);
     ShadeSearch five = new ShadeSearch(OptionalInt.of(5), 3);
 
-    List<Shade> once = five.in(photo, ALL, new NoReference());
-    List<Shade> again = five.in(photo, ALL, new NoReference());
+    List<Shade> once = five.in(photo, ALL, Illumination.even(), new NoReference());
+    List<Shade> again = five.in(photo, ALL, Illumination.even(), new NoReference());
     assertThat(again.stream().map(shade -> shade.colour().lab()).toList())
         .isEqualTo(once.stream().map(shade -> shade.colour().lab()).toList());
   }
@@ -117,7 +120,7 @@ class ShadeSearchTest {
         .withMessage("the number of shades is 0, must be within [1, 24]");
     ArgbPhoto white = patches(List.of("#FFFFFF"), 100);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> BY_ITSELF.in(white, ALL, new NoReference()))
+        .isThrownBy(() -> BY_ITSELF.in(white, ALL, Illumination.even(), new NoReference()))
         .withMessageContaining("tells no colour");
   }
 }

@@ -21,7 +21,9 @@ class SourcesTest {
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final List<String> FOLDERS =
       List.of(
-          "testdata/src/main/resources", "core/src/main/resources/io/github/swatchwright/spectrum");
+          "testdata/photos",
+          "testdata/src/main/resources",
+          "core/src/main/resources/io/github/swatchwright/spectrum");
 
   /** File, source, licence, rows, SHA-256: the cells of a line of the list. */
   private static Map<String, List<String>> listed() throws IOException {

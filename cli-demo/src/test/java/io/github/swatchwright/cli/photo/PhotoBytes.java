@@ -58,20 +58,33 @@ public final class PhotoBytes {
 
   /** A JPEG of quality 95 whose segments come first in the file. */
   public static byte[] jpeg(BufferedImage image, byte[]... segments) {
+    return jpeg(image, 0.95f, segments);
+  }
+
+  /** A JPEG of any quality whose segments come first in the file. */
+  public static byte[] jpeg(BufferedImage image, float quality, byte[]... segments) {
+    return withSegments(encoded(new IIOImage(image, null, null), quality), segments);
+  }
+
+  private static byte[] encoded(IIOImage image, float quality) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     try {
       writer.setOutput(ImageIO.createImageOutputStream(bytes));
       ImageWriteParam param = writer.getDefaultWriteParam();
       param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-      param.setCompressionQuality(0.95f);
-      writer.write(null, new IIOImage(image, null, null), param);
+      param.setCompressionQuality(quality);
+      writer.write(null, image, param);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } finally {
       writer.dispose();
     }
-    byte[] plain = bytes.toByteArray();
+    return bytes.toByteArray();
+  }
+
+  /** A JPEG with segments more, at the front. */
+  public static byte[] withSegments(byte[] plain, byte[]... segments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(plain, 0, 2);
     for (byte[] segment : segments) {
