@@ -99,6 +99,7 @@ public final class Main {
     commands.put("match", MatchCommand::new);
     commands.put("correct", CorrectCommand::new);
     commands.put("ladder", LadderCommand::new);
+    commands.put("coat", CoatCommand::new);
     commands.put("sample", SampleCommand::new);
     commands.put("calibrate", CalibrateCommand::new);
     commands.put("shelf", ShelfCommand::new);

@@ -212,7 +212,7 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "compare", "predict", "match", "correct", "shelf"})
+  @ValueSource(strings = {"", "compare", "predict", "match", "correct", "coat", "shelf"})
   void helpHasAnExampleThatWorks(String command) {
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 

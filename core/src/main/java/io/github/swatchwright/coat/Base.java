@@ -1,5 +1,6 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Medium;
@@ -16,11 +17,23 @@ public sealed interface Base {
   Finish finish();
 
   /**
-   * A colour, given the smoothest reflectance that has it, with the error of its form.
+   * A colour, given the smoothest reflectance that has it.
    *
    * @param swatch the colour, or a measured reflectance
+   * @param error its error, sd in units of L*, a* and b*: above 0 to 50
    */
-  record OfSwatch(Swatch swatch) implements Base {
+  record OfSwatch(Swatch swatch, double error) implements Base {
+    /** Refuses an error out of range. */
+    public OfSwatch {
+      Require.positive("error", error);
+      Require.within("error", error, 0, 50);
+    }
+
+    /** A colour with the error of its form. */
+    public OfSwatch(Swatch swatch) {
+      this(swatch, swatch.usualError());
+    }
+
     @Override
     public Optional<Medium> medium() {
       return Optional.empty();

@@ -10,21 +10,20 @@ import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.ShelfOptics;
-import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Reflectance;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Predicts coats over a base, one after another, under one light: Kubelka's films in internal
  * reflectance, partial coats by area, and one surface at the top. Immutable.
  *
- * <p>The spread is carried to first order from the paints' own covariances, the base's error, and
- * the scatter of a coat's thickness.
+ * <p>The spread is carried to first order from the covariance of all paints together, the base's
+ * error, and the scatter of a coat's thickness.
  */
 public final class CoatPredictor {
   /** Relative scatter of one coat's thickness, as sd (common practice, weak: a setting). */
@@ -32,55 +31,49 @@ public final class CoatPredictor {
 
   private final ShelfOptics optics;
   private final TristimulusWeights light;
-  private final double coatScatter;
-  private final Optional<Finish> finish;
-  private final Swatch darkest;
-  private final Swatch lightest;
+  private final Setting setting;
 
-  private CoatPredictor(
-      ShelfOptics optics,
-      TristimulusWeights light,
-      double coatScatter,
-      Optional<Finish> finish,
-      Swatch darkest,
-      Swatch lightest) {
+  /** What may be set, with a value that is usual. */
+  private record Setting(
+      double coatScatter, Optional<Finish> finish, PreHighlight ends, double lightening) {}
+
+  private CoatPredictor(ShelfOptics optics, TristimulusWeights light, Setting setting) {
     this.optics = optics;
     this.light = light;
-    this.coatScatter = coatScatter;
-    this.finish = finish;
-    this.darkest = darkest;
-    this.lightest = lightest;
+    this.setting = setting;
   }
 
   /** A predictor with the usual scatter, each paint in its own finish, over a black-white card. */
   public static CoatPredictor of(ShelfOptics optics, TristimulusWeights light) {
-    return new CoatPredictor(
-        optics,
-        light,
-        USUAL_COAT_SCATTER,
-        Optional.empty(),
-        grey(HidingPower.BLACK),
-        grey(HidingPower.WHITE));
-  }
-
-  private static Swatch grey(double reflectance) {
-    return new Swatch.OfLab(TristimulusWeights.D65.xyz(Reflectance.constant(reflectance)).toLab());
+    Setting usual = new Setting(USUAL_COAT_SCATTER, Optional.empty(), PreHighlight.usual(), 0);
+    return new CoatPredictor(optics, light, usual);
   }
 
   /** This predictor with another relative scatter of a coat's thickness: sd, 0 to 1. */
   public CoatPredictor withCoatScatter(double sd) {
     Require.within("coatScatter", sd, 0, 1);
-    return new CoatPredictor(optics, light, sd, finish, darkest, lightest);
+    return with(new Setting(sd, setting.finish, setting.ends, setting.lightening));
   }
 
   /** This predictor looking at everything in one finish, as under a varnish. */
   public CoatPredictor withFinish(Finish wanted) {
-    return new CoatPredictor(optics, light, coatScatter, Optional.of(wanted), darkest, lightest);
+    return with(
+        new Setting(setting.coatScatter, Optional.of(wanted), setting.ends, setting.lightening));
   }
 
   /** This predictor with other ends of the pre-highlight. */
-  public CoatPredictor withPreHighlight(Swatch newDarkest, Swatch newLightest) {
-    return new CoatPredictor(optics, light, coatScatter, finish, newDarkest, newLightest);
+  public CoatPredictor withPreHighlight(PreHighlight ends) {
+    return with(new Setting(setting.coatScatter, setting.finish, ends, setting.lightening));
+  }
+
+  /** This predictor with bases lightened by a share of white, 0 to 1: see the warning there. */
+  public CoatPredictor withScaleLightening(double share) {
+    Require.within("scaleLightening", share, 0, 1);
+    return with(new Setting(setting.coatScatter, setting.finish, setting.ends, share));
+  }
+
+  private CoatPredictor with(Setting changed) {
+    return new CoatPredictor(optics, light, changed);
   }
 
   /** The shelf that it predicts with. */
@@ -91,6 +84,16 @@ public final class CoatPredictor {
   /** The light that it predicts for. */
   public TristimulusWeights light() {
     return light;
+  }
+
+  /** The ends of the pre-highlight that it looks at coats over. */
+  public PreHighlight preHighlight() {
+    return setting.ends;
+  }
+
+  /** The share of white that bases are lightened by, 0 to 1. */
+  public double scaleLightening() {
+    return setting.lightening;
   }
 
   /** The base before anything is painted. */
@@ -107,8 +110,8 @@ public final class CoatPredictor {
    */
   public List<CoatStep> predict(Base base, List<Coat> coats) {
     List<Prediction> predictions = predictions(base, coats);
-    List<Lab> overDarkest = colours(new Base.OfSwatch(darkest), coats);
-    List<Lab> overLightest = colours(new Base.OfSwatch(lightest), coats);
+    List<Lab> overDarkest = over(new Base.OfSwatch(setting.ends.darkest()), coats);
+    List<Lab> overLightest = over(new Base.OfSwatch(setting.ends.lightest()), coats);
     double[] contrastRatios = contrastRatios(coats);
     List<CoatStep> steps = new ArrayList<>();
     for (int i = 0; i < coats.size(); i++) {
@@ -124,22 +127,46 @@ public final class CoatPredictor {
     return steps;
   }
 
-  /** Coats of a paint, thinned as stated, at which it hides; not whole. */
-  public double coatsToHide(Coat coat) {
-    OpticalConstants constants = CoatStack.of(optics, coat.mix()).constants(coat.mix());
-    Viewing viewing = new Viewing(light, optics.surface());
-    return new HidingPower(viewing).coatsToHide(constants) * (1 + coat.thinner());
+  /** What is seen at last, of the base when there are no coats. */
+  Prediction last(Base base, List<Coat> coats) {
+    List<Prediction> predictions = predictions(base, coats);
+    return predictions.get(predictions.size() - 1);
   }
 
-  /** The colours alone, of the base and after each coat. */
-  List<Lab> colours(Base base, List<Coat> coats) {
-    CoatStack stack = CoatStack.of(optics, base, coats);
-    List<Lab> colours = new ArrayList<>();
-    List<PaintedArea> areas = stack.areas();
-    for (int i = 0; i < areas.size(); i++) {
-      colours.add(light.xyz(areas.get(i).seen(surface(base, coats, i))).toLab());
-    }
-    return colours;
+  /** The colour with one more coat on top of others, without its spread. */
+  Function<Coat, Lab> onTop(Base base, List<Coat> coats) {
+    List<PaintedArea> areas = CoatStack.of(optics, ground(base), coats).areas();
+    PaintedArea below = areas.get(areas.size() - 1);
+    return coat -> {
+      PaintedArea area = below.under(constants(coat), coat.thickness(), coat.coverage());
+      return light.xyz(area.seen(surface(base, List.of(coat), 1))).toLab();
+    };
+  }
+
+  private OpticalConstants constants(Coat coat) {
+    Ground any = Ground.grey(1, optics.surface());
+    return CoatStack.of(optics, any, List.of(coat)).constants(coat.mix());
+  }
+
+  /** Coats of a paint, thinned as stated, at which it hides; not whole. */
+  public double coatsToHide(Coat coat) {
+    Viewing viewing = new Viewing(light, optics.surface());
+    return new HidingPower(viewing).coatsToHide(constants(coat)) * (1 + coat.thinner());
+  }
+
+  private Ground ground(Base base) {
+    return Ground.of(base, optics.surface()).lightened(setting.lightening);
+  }
+
+  /** The colours over one end of the pre-highlight, which is there and isn't lightened. */
+  private List<Lab> over(Base.OfSwatch end, List<Coat> coats) {
+    return colours(Ground.of(end, optics.surface()), end, coats);
+  }
+
+  private List<Lab> colours(Ground ground, Base base, List<Coat> coats) {
+    return seen(CoatStack.of(optics, ground, coats), base, coats).stream()
+        .map(reflectance -> light.xyz(reflectance).toLab())
+        .toList();
   }
 
   private double[] contrastRatios(List<Coat> coats) {
@@ -151,20 +178,18 @@ public final class CoatPredictor {
   }
 
   private double[] seenY(List<Coat> coats, double card) {
-    double[] internal = new double[Bands.COUNT];
-    Arrays.fill(internal, optics.surface().internal(Math.max(card, optics.surface().k1())));
-    return CoatStack.over(optics, internal, coats).areas().stream()
+    return CoatStack.of(optics, Ground.grey(card, optics.surface()), coats).areas().stream()
         .mapToDouble(area -> light.xyz(area.seen(optics.surface()::seen)).y())
         .toArray();
   }
 
   private TopSurface surface(Base base, List<Coat> coats, int painted) {
     Finish own = painted == 0 ? base.finish() : coats.get(painted - 1).finish();
-    return new TopSurface(optics.surface(), own, finish.orElse(own));
+    return new TopSurface(optics.surface(), own, setting.finish.orElse(own));
   }
 
   private List<Prediction> predictions(Base base, List<Coat> coats) {
-    CoatStack stack = CoatStack.of(optics, base, coats);
+    CoatStack stack = CoatStack.of(optics, ground(base), coats);
     List<double[]> seen = seen(stack, base, coats);
     List<double[][]> covariances = new ArrayList<>();
     List<double[][]> slopes = new ArrayList<>();
@@ -173,13 +198,15 @@ public final class CoatPredictor {
       slopes.add(bare.labSlope(reflectance));
       covariances.add(new double[3][3]);
     }
-    for (CoatStack.Disturbance cause : stack.disturbances(coatScatter)) {
+    for (Disturbance cause : stack.disturbances(setting.coatScatter)) {
       List<List<double[]>> moved = new ArrayList<>();
       for (CoatStack variant : cause.variants()) {
         moved.add(seen(variant, base, coats));
       }
       for (int step = 0; step < seen.size(); step++) {
-        cause.addTo(covariances.get(step), slopes.get(step), seen.get(step), at(moved, step));
+        add(
+            covariances.get(step),
+            cause.covariance(slopes.get(step), seen.get(step), at(moved, step)));
       }
     }
     List<Prediction> predictions = new ArrayList<>();
@@ -190,6 +217,14 @@ public final class CoatPredictor {
               Reflectance.of(seen.get(step)), ColourSpread.of(lab, covariances.get(step))));
     }
     return predictions;
+  }
+
+  private static void add(double[][] sum, double[][] more) {
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        sum[i][j] += more[i][j];
+      }
+    }
   }
 
   private static List<double[]> at(List<List<double[]>> moved, int step) {

@@ -1,0 +1,34 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Shelf;
+import java.util.Locale;
+
+/** A base on the command line: a colour, a paint or a mix. */
+final class BaseArgument {
+  private BaseArgument() {}
+
+  /**
+   * Reads a colour as {@link ColourArgument} does; a paint's name and a mix stand for paint that
+   * hides.
+   *
+   * @throws IllegalArgumentException when it is none of them
+   */
+  static Base parse(String text, Shelf shelf, PhotoReference reference, Output output) {
+    String trimmed = text.trim();
+    if (shelf.paints().stream().anyMatch(paint -> paint.name().equalsIgnoreCase(trimmed))) {
+      return new Base.OfMix(Mix.of(shelf.paint(trimmed)));
+    }
+    boolean colour =
+        trimmed.startsWith("#")
+            || trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")
+            || trimmed.contains("@")
+            || !trimmed.contains(":");
+    if (!colour) {
+      return new Base.OfMix(Mix.parse(trimmed, shelf));
+    }
+    GivenColour given = ColourArgument.parse(trimmed, shelf, reference, output);
+    return new Base.OfSwatch(given.swatch(), given.error());
+  }
+}

@@ -1,0 +1,210 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.CoatAdvisor;
+import io.github.swatchwright.coat.CoatAmounts;
+import io.github.swatchwright.coat.CoatGoal;
+import io.github.swatchwright.coat.CoatPlan;
+import io.github.swatchwright.coat.CoatPredictor;
+import io.github.swatchwright.coat.Coats;
+import io.github.swatchwright.coat.PreHighlight;
+import io.github.swatchwright.json.CoatJson;
+import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.Swatch;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Predicts coats over a base, and finds the coat that does what is wanted. */
+@CommandLine.Command(
+    name = "coat",
+    description = {
+      "Tells what coats, washes and filters over a base will look like, whether their media go",
+      "together, and which coat does what you want."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2@1:4, Blue filter:3@1:15'",
+      "  swatchwright coat --base 'Dredger grey' --shift b=-4",
+      "  swatchwright coat --base 'Boot-topping red' --towards 'Enamel off-white' --share 0.5",
+      "  swatchwright coat --base '#656A6C' --coats 'Red oxide:2@1:1 over 40%%' --area 500cm2"
+    })
+final class CoatCommand implements Command {
+  private final Output output;
+
+  @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin PhotoReference reference = new PhotoReference();
+
+  @Mixin AmountOptions amounts = new AmountOptions();
+
+  @Option(
+      names = "--base",
+      paramLabel = "BASE",
+      required = true,
+      description = "What lies below: a colour, a paint or a mix.")
+  String base = "";
+
+  @Option(
+      names = "--coats",
+      paramLabel = "COATS",
+      description = {
+        "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\", or",
+        "\"Name:1@1:2 over 60%%\" for one that covers a share; commas between them."
+      })
+  @Nullable String coats;
+
+  @Option(
+      names = "--shift",
+      paramLabel = "SHIFT",
+      description = "Find coats that move the colour so far: \"b=-4\" cools it, \"L=3\" lightens.")
+  @Nullable String shift;
+
+  @Option(
+      names = "--towards",
+      paramLabel = "COLOUR",
+      description = "Find coats that bring it to this colour, or with --share part of the way.")
+  @Nullable String towards;
+
+  @Option(
+      names = "--share",
+      paramLabel = "SHARE",
+      description = "How far towards that colour, above 0 to 1; 0.5 is half way.")
+  @Nullable Double share;
+
+  @Option(
+      names = "--with",
+      paramLabel = "NAMES",
+      description = "Find coats of these paints alone; commas between the names.")
+  List<String> with = new ArrayList<>();
+
+  @Option(
+      names = "--max-coats",
+      paramLabel = "N",
+      defaultValue = "6",
+      description = "The most coats that may be found, 1 to 40; 6 unless stated.")
+  int mostCoats;
+
+  @Option(
+      names = "--pre-highlight",
+      arity = "2",
+      paramLabel = "COLOUR",
+      description =
+          "Darkest and lightest colour of the pre-highlight; greys of Y = 5 %% and 80 %% unless"
+              + " stated.")
+  List<String> preHighlight = new ArrayList<>();
+
+  @Option(
+      names = "--finish",
+      paramLabel = "FINISH",
+      description = "See all of it under a varnish: matt, satin or gloss.")
+  @Nullable String finish;
+
+  @Option(
+      names = "--scale-lightening",
+      paramLabel = "SHARE",
+      defaultValue = "0",
+      description =
+          "Lighten the base for scale by this share of white, 0 to 1; disputed, and 0 unless"
+              + " stated.")
+  double scaleLightening;
+
+  CoatCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    checkOptionsBelongTogether();
+    Shelf shelf = shared.shelf();
+    CoatPredictor predictor = predictor(shelf);
+    Base below = BaseArgument.parse(base, shelf, reference, output);
+    List<Coat> stack = coats == null ? List.of() : Coats.parse(coats, shelf);
+    OptionalDouble area = amounts.squareCentimetres();
+    Optional<CoatGoal> goal = goal(shelf);
+    CoatPlan plan = CoatPlan.of(predictor, below, stack);
+    if (area.isPresent()) {
+      plan = plan.withAmounts(CoatAmounts.of(area.getAsDouble(), amounts.application(), stack));
+    }
+    if (goal.isPresent()) {
+      plan = plan.withAdvice(advisor(predictor, shelf).advise(below, stack, goal.get()));
+    }
+    CoatPlan whole = plan;
+    shared.give(
+        output,
+        () -> CoatJson.toText(whole, shared.light()),
+        () -> new CoatText(output, shared.light()).print(whole, base));
+  }
+
+  private void checkOptionsBelongTogether() {
+    if (coats == null && shift == null && towards == null) {
+      throw new IllegalArgumentException("give --coats, --shift or --towards");
+    }
+    if (shift != null && towards != null) {
+      throw new IllegalArgumentException("--shift and --towards exclude each other; give one");
+    }
+    if (share != null && towards == null) {
+      throw new IllegalArgumentException("--share needs --towards");
+    }
+    if (coats == null && amounts.areGiven()) {
+      throw new IllegalArgumentException("--area and --length need --coats");
+    }
+  }
+
+  private CoatPredictor predictor(Shelf shelf) {
+    CoatPredictor predictor =
+        CoatPredictor.of(ShelfOptics.estimate(shelf), shared.weights())
+            .withScaleLightening(scaleLightening);
+    if (!preHighlight.isEmpty()) {
+      List<Swatch> ends = preHighlight.stream().map(text -> colour(text, shelf)).toList();
+      predictor = predictor.withPreHighlight(new PreHighlight(ends.get(0), ends.get(1)));
+    }
+    return finish == null ? predictor : predictor.withFinish(finish(finish));
+  }
+
+  private Swatch colour(String text, Shelf shelf) {
+    return ColourArgument.parse(text, shelf, reference, output).swatch();
+  }
+
+  private static Finish finish(String word) {
+    return Arrays.stream(Finish.values())
+        .filter(known -> known.word().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "--finish is '"
+                        + word
+                        + "', must be one of "
+                        + Arrays.stream(Finish.values())
+                            .map(Finish::word)
+                            .collect(Collectors.joining(", "))));
+  }
+
+  private Optional<CoatGoal> goal(Shelf shelf) {
+    if (shift != null) {
+      return Optional.of(CoatGoal.Shift.parse(shift));
+    }
+    return towards == null
+        ? Optional.empty()
+        : Optional.of(new CoatGoal.Towards(colour(towards, shelf), share == null ? 1 : share));
+  }
+
+  private CoatAdvisor advisor(CoatPredictor predictor, Shelf shelf) {
+    CoatAdvisor advisor = CoatAdvisor.of(predictor).withMostCoats(mostCoats);
+    return with.isEmpty()
+        ? advisor
+        : advisor.withOnly(List.copyOf(PaintNames.parse("--with", with, shelf)));
+  }
+}

@@ -1,0 +1,188 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CoatCommandTest {
+
+  private static Run coat(String... options) {
+    List<String> args = new ArrayList<>(List.of("coat"));
+    args.addAll(List.of(options));
+    return Run.of(args.toArray(String[]::new));
+  }
+
+  private static JsonNode json(String... options) throws Exception {
+    List<String> all = new ArrayList<>(List.of(options));
+    all.add("--json");
+    Run run = coat(all.toArray(String[]::new));
+    assertThat(run.err()).isEmpty();
+    assertThat(run.status()).isZero();
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  @Test
+  void stepsHaveTheKeysOfTheContract() throws Exception {
+    JsonNode result =
+        json("--base", "Dredger grey", "--coats", "Whitewash wash:2@1:4, Blue filter:3@1:15");
+
+    assertThat(result.get("steps")).hasSize(2);
+    for (JsonNode step : result.get("steps")) {
+      assertThat(step.get("predicted").get("lab")).hasSize(3);
+      assertThat(step.get("predicted").get("srgb").asText()).matches("#[0-9A-F]{6}");
+      assertThat(step.get("interval").get("deltaE00").asDouble()).isPositive();
+      assertThat(step.get("contrastRatio").asDouble()).isBetween(0.0, 1.0);
+      double dark = step.get("overDarkest").get("lab").get(0).asDouble();
+      assertThat(step.get("overLightest").get("lab").get(0).asDouble()).isGreaterThan(dark);
+    }
+    assertThat(result.get("coatsToHide")).isEqualTo(result.get("steps").get(1).get("coatsToHide"));
+    assertThat(result.get("order").get(1).get("verdict").asText()).isEqualTo("clash");
+    assertThat(result.get("order").get(1).get("remedy").asText()).contains("varnish");
+    assertThat(result.get("waits").get(0).get("medium").asText()).isEqualTo("enamel");
+    assertThat(result.get("cautions").toString()).contains("extraction", "flames", "data-sheet");
+  }
+
+  // 500 cm² · 15 µm ÷ 30 % ÷ 50 % = 5 ml, worked by hand; half of it is thinner.
+  @Test
+  void amountsAreTheWorkedFigure() throws Exception {
+    String[] common = {
+      "--base", "#808080", "--film", "15", "--solids", "30", "--transfer", "50", "--coats"
+    };
+    JsonNode byArea =
+        json(with(common, "Red oxide:1@1:1", "--area", "500 cm2")).get("amounts").get("coats");
+    JsonNode sponged =
+        json(with(common, "Red oxide:1@1:1 over 40%", "--area", "0.05m2"))
+            .get("amounts")
+            .get("coats");
+
+    assertThat(byArea.get(0).get("paintMillilitres").asDouble()).isEqualTo(2.5);
+    assertThat(byArea.get(0).get("thinnerMillilitres").asDouble()).isEqualTo(2.5);
+    assertThat(byArea.get(0).get("paintDrops").asDouble()).isCloseTo(2.5 / 0.045, within(1e-4));
+    assertThat(sponged.get(0).get("paintMillilitres").asDouble()).isEqualTo(1);
+    for (String[] length : new String[][] {{"25cm", "1:72"}, {"18m", "1:72"}, {"250mm", "1/72"}}) {
+      JsonNode amounts =
+          json(with(common, "Red oxide:1", "--length", length[0], "--scale", length[1]))
+              .get("amounts");
+      assertThat(amounts.get("squareCentimetres").asDouble()).isEqualTo(625);
+    }
+  }
+
+  private static String[] with(String[] common, String... more) {
+    List<String> all = new ArrayList<>(List.of(common));
+    all.addAll(List.of(more));
+    return all.toArray(String[]::new);
+  }
+
+  @Test
+  void aBlueFilterCoolsAGrey() throws Exception {
+    JsonNode advice = json("--base", "Dredger grey", "--shift", "b=-4").get("advice");
+
+    assertThat(advice.get("options").get(0).get("mix").asText()).isEqualTo("Blue filter:1");
+    double before = advice.get("target").get("lab").get(2).asDouble() + 4;
+    assertThat(advice.get("options").get(0).get("predicted").get("lab").get(2).asDouble())
+        .isLessThan(before);
+  }
+
+  @Test
+  void baseIsAColourAPaintOrAMix() throws Exception {
+    for (String base : List.of("#656A6C", "lab(45, -1, -2)", "Dredger grey", "Dredger grey:3")) {
+      JsonNode result = json("--base", base, "--coats", "Red oxide:1");
+      assertThat(result.get("base").get("lab").get(0).asDouble()).isCloseTo(45, within(1.0));
+    }
+    assertThat(json("--base", "Dredger grey:3", "--coats", "Red oxide:1").get("order")).hasSize(1);
+    assertThat(json("--base", "#656A6C", "--coats", "Red oxide:1").get("order")).isEmpty();
+  }
+
+  @Test
+  void scaleLighteningIsOffAndCalledDisputed() throws Exception {
+    String[] common = {"--base", "Dredger grey", "--coats", "Red oxide:1@1:4"};
+    JsonNode plain = json(common);
+    JsonNode lighter = json(with(common, "--scale-lightening", "0.1"));
+
+    assertThat(plain.has("scaleLightening")).isFalse();
+    assertThat(lighter.get("scaleLighteningNote").asText()).contains("disputed");
+    assertThat(lighter.get("base").get("lab").get(0).asDouble())
+        .isGreaterThan(plain.get("base").get("lab").get(0).asDouble() + 5);
+  }
+
+  @Test
+  void preHighlightAndFinishCanBeChosen() throws Exception {
+    String[] common = {"--base", "Dredger grey", "--coats", "Red oxide:1@1:4"};
+    JsonNode usual = json(common);
+    JsonNode grey = json(with(common, "--pre-highlight", "#808080", "#808080"));
+    JsonNode gloss = json(with(common, "--finish", "gloss"));
+
+    JsonNode step = grey.get("steps").get(0);
+    assertThat(step.get("overDarkest")).isEqualTo(step.get("overLightest"));
+    assertThat(lightness(gloss)).isLessThan(lightness(usual));
+  }
+
+  private static double lightness(JsonNode result) {
+    return result.get("steps").get(0).get("predicted").get("lab").get(0).asDouble();
+  }
+
+  @Test
+  void saysInWordsWhatToExpectAndWhatToMind() {
+    String words =
+        coat("--base", "#656A6C", "--coats", "Blue filter:3@1:15", "--area", "200cm2").out();
+
+    assertThat(words)
+        .contains(" 1.  Blue filter, 3 coats, paint 1 : thinner 15")
+        .containsPattern("In 80 of 100 tries, your paint will be within ΔE00 [0-9.]+ of this")
+        .containsPattern("Contrast ratio so far 0\\.[0-9]+; this paint alone hides \\(0\\.98\\)")
+        .contains("What the base is bound with isn't known")
+        .contains("Wait after enamel: 1 to 2 days.")
+        .contains("Amounts for 200 cm², 10 µm dry a coat, 30 % solids, 35 % transfer:")
+        .contains("safety data sheet and local rules come first");
+  }
+
+  @ParameterizedTest(name = "{0} {1} is refused: {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          --coats|Red oxide:1@1:-2|thinner in 'Red oxide' is -2.0, must be within [0.0, 1000.0]
+          --coats|Red oxide:1 over 130%|coverage of 'Red oxide' is 1.3, must be within [0.0, 1.0]
+          --coats|Bell brass:1|'Bell brass' is metallic, which the model doesn't hold for, so it can't be computed with
+          --coats|Red oxide|'Red oxide' is not of the form Name:coats, Name:coats@paint:thinner or Name:coats@paint:thinner over 60%
+          --shift|b=0|the shift is 0, must move L*, a* or b*
+          --share|0.5|give --coats, --shift or --towards
+          """)
+  void refusesWhatCannotBe(String option, String value, String message) {
+    assertRefused(coat("--base", "Dredger grey", option, value), message);
+  }
+
+  @ParameterizedTest(name = "{0} {1} beside coats is refused: {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          --area|-5cm2|--area is -5.0, must be a finite number above 0
+          --area|5|--area is '5', must be a number with one of the units cm2, m2, mm2
+          --length|18m|--length is 18m: in metres it is the original's and needs --scale 1:N
+          --solids|130|--solids is 130.0, must be within [1.0, 100.0]
+          --finish|shiny|--finish is 'shiny', must be one of matt, satin, gloss
+          --scale-lightening|1.5|scaleLightening is 1.5, must be within [0.0, 1.0]
+          --share|0.5|--share needs --towards
+          """)
+  void refusesOptions(String option, String value, String message) {
+    String[] args = {"--base", "Dredger grey", "--coats", "Red oxide:1", option, value};
+    Run run = option.equals("--solids") ? coat(with(args, "--area", "5cm2")) : coat(args);
+    assertRefused(run, message);
+  }
+
+  private static void assertRefused(Run run, String message) {
+    assertThat(run.err()).isEqualTo("swatchwright: " + message + System.lineSeparator());
+    assertThat(run.out()).isEmpty();
+    assertThat(run.status()).isEqualTo(2);
+  }
+}

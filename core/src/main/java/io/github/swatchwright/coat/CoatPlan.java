@@ -1,0 +1,78 @@
+package io.github.swatchwright.coat;
+
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.paint.Medium;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Everything about coats over a base: how they look, what their media do to each other, what they
+ * take, and what to paint next.
+ *
+ * @param base what lies below
+ * @param basePrediction how that looks
+ * @param ends the pre-highlight that the steps were looked at over
+ * @param scaleLightening share of white in the base's colour; 0 unless asked for
+ * @param steps how it looks after each coat
+ * @param order what the media do to each other
+ * @param amounts what the coats take, when the area is known
+ * @param advice what to paint next, when that was asked for
+ */
+public record CoatPlan(
+    Base base,
+    Prediction basePrediction,
+    PreHighlight ends,
+    double scaleLightening,
+    List<CoatStep> steps,
+    List<OrderNote> order,
+    Optional<CoatAmounts> amounts,
+    Optional<CoatAdvice> advice) {
+
+  /** Copies the lists. */
+  public CoatPlan {
+    steps = List.copyOf(steps);
+    order = List.copyOf(order);
+  }
+
+  /** How some coats will look, and what their media do to each other. */
+  public static CoatPlan of(CoatPredictor predictor, Base base, List<Coat> coats) {
+    return new CoatPlan(
+        base,
+        predictor.predict(base),
+        predictor.preHighlight(),
+        predictor.scaleLightening(),
+        coats.isEmpty() ? List.of() : predictor.predict(base, coats),
+        CoatOrder.check(base, coats),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** This plan with what its coats take. */
+  public CoatPlan withAmounts(CoatAmounts some) {
+    return new CoatPlan(
+        base, basePrediction, ends, scaleLightening, steps, order, Optional.of(some), advice);
+  }
+
+  /** This plan with what to paint next. */
+  public CoatPlan withAdvice(CoatAdvice some) {
+    return new CoatPlan(
+        base, basePrediction, ends, scaleLightening, steps, order, amounts, Optional.of(some));
+  }
+
+  /** The media that are painted with, in the order they come in; those advised last. */
+  public Set<Medium> media() {
+    List<Coat> coats = new ArrayList<>(steps.stream().map(CoatStep::coat).toList());
+    advice.ifPresent(some -> some.options().forEach(option -> coats.add(option.coat())));
+    Set<Medium> media = new LinkedHashSet<>();
+    coats.forEach(coat -> media.add(coat.medium()));
+    return media;
+  }
+
+  /** Every caution that touches the work. */
+  public List<Caution> cautions() {
+    return Caution.forMedia(media());
+  }
+}

@@ -1,0 +1,48 @@
+package io.github.swatchwright.coat;
+
+import io.github.swatchwright.argument.Require;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a coat is called by how far it is thinned, and the steps of thinner that make sense for it.
+ * Thinner to paint, common practice without a source: spray 1:2 to 2:1, glaze 3:1 to 10:1, wash
+ * about 10:1, filter 10:1 to 20:1.
+ */
+public enum CoatUse {
+  /** An ordinary coat, thinned for the brush or the airbrush. */
+  COAT(0, 3),
+  /** A translucent coat over all of an area. */
+  GLAZE(3, 10),
+  /** Gathers in recesses; predicted where it lies evenly. */
+  WASH(10, 12),
+  /** Many dilute coats that shift the whole. */
+  FILTER(12, Double.POSITIVE_INFINITY);
+
+  /** Volumes of thinner to one of paint that are worth a try. */
+  public static final List<Double> STEPS = List.of(0.5, 1.0, 2.0, 3.0, 5.0, 8.0, 10.0, 15.0, 20.0);
+
+  private final double from;
+  private final double below;
+
+  CoatUse(double from, double below) {
+    this.from = from;
+    this.below = below;
+  }
+
+  /** The use that so many volumes of thinner to one of paint stand for. */
+  public static CoatUse of(double thinner) {
+    Require.nonNegative("thinner", thinner);
+    for (CoatUse use : values()) {
+      if (thinner >= use.from && thinner < use.below) {
+        return use;
+      }
+    }
+    return FILTER;
+  }
+
+  /** The word for it, such as {@code filter}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,196 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.CoatAdvice;
+import io.github.swatchwright.coat.CoatAmounts;
+import io.github.swatchwright.coat.CoatOption;
+import io.github.swatchwright.coat.CoatPlan;
+import io.github.swatchwright.coat.CoatStep;
+import io.github.swatchwright.coat.OrderNote;
+import io.github.swatchwright.coat.ScaleLightening;
+import io.github.swatchwright.coat.Wait;
+import io.github.swatchwright.mix.PaintAmount;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.Observer;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * Coats over a base as JSON: the {@code base}; {@code steps}, each with its {@code predicted}
+ * colour, {@code interval} and {@code contrastRatio}; {@code coatsToHide} of the topmost paint;
+ * {@code order}, {@code waits} and {@code cautions}; {@code amounts} and {@code advice} where they
+ * were asked for.
+ *
+ * <pre>{@code
+ * {"light":"D65","base":{"lab":[…],"srgb":"#656A6C"},
+ *  "steps":[{"mix":"Whitewash wash:1","coats":2,"thinner":4,"coverage":1,
+ *            "predicted":{"lab":[…],"srgb":"#868A8B"},"interval":{"deltaE00":2.4,"probability":0.8},
+ *            "contrastRatio":0.2,"coatsToHide":110,"overDarkest":{…},"overLightest":{…}}],
+ *  "coatsToHide":110,
+ *  "order":[{"coat":1,"upper":{"paint":"Whitewash wash","medium":"enamel"},
+ *            "lower":{"paint":"Dredger grey","medium":"acrylic"},
+ *            "verdict":"safe","reason":"white spirit leaves cured acrylic alone"}],
+ *  "waits":[{"medium":"enamel","leastHours":24,"mostHours":48,"words":"1 to 2 days"}],
+ *  "cautions":[{"about":"flames","text":"…"}]}
+ * }</pre>
+ */
+public final class CoatJson {
+  private CoatJson() {}
+
+  /**
+   * The result as a JSON object.
+   *
+   * @param plan the coats
+   * @param light the light that they were computed for
+   */
+  public static String toText(CoatPlan plan, Illuminant light) {
+    TristimulusWeights weights = TristimulusWeights.of(light, Observer.CIE_1931);
+    return JsonOutput.object(
+        json -> {
+          json.writeStringField("light", light.name());
+          writeBase(json, plan);
+          json.writeObjectFieldStart("preHighlight");
+          ColourJson.write(json, "darkest", plan.ends().darkest().labUnder(weights));
+          ColourJson.write(json, "lightest", plan.ends().lightest().labUnder(weights));
+          json.writeEndObject();
+          writeSteps(json, plan.steps());
+          if (plan.amounts().isPresent()) {
+            write(json, plan.amounts().get(), plan.steps());
+          }
+          if (plan.advice().isPresent()) {
+            write(json, plan.advice().get());
+          }
+          writeOrder(json, plan.order());
+          writeWaits(json, plan);
+        });
+  }
+
+  private static void writeBase(JsonGenerator json, CoatPlan plan) throws IOException {
+    json.writeObjectFieldStart("base");
+    ColourJson.writeFields(json, plan.basePrediction().lab());
+    if (plan.base().medium().isPresent()) {
+      json.writeStringField("medium", plan.base().medium().get().word());
+    }
+    json.writeEndObject();
+    if (plan.scaleLightening() > 0) {
+      Rounded.field(json, "scaleLightening", plan.scaleLightening());
+      json.writeStringField("scaleLighteningNote", ScaleLightening.DISPUTED);
+    }
+  }
+
+  private static void write(JsonGenerator json, Coat coat) throws IOException {
+    json.writeStringField("mix", coat.mix().toText());
+    Rounded.field(json, "coats", coat.coats());
+    Rounded.field(json, "thinner", coat.thinner());
+    Rounded.field(json, "coverage", coat.coverage());
+  }
+
+  private static void writeSteps(JsonGenerator json, List<CoatStep> steps) throws IOException {
+    json.writeArrayFieldStart("steps");
+    for (CoatStep step : steps) {
+      json.writeStartObject();
+      write(json, step.coat());
+      ColourJson.write(json, step.prediction());
+      Rounded.field(json, "contrastRatio", step.contrastRatio());
+      Rounded.field(json, "coatsToHide", step.coatsToHide());
+      ColourJson.write(json, "overDarkest", step.overDarkest());
+      ColourJson.write(json, "overLightest", step.overLightest());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    if (!steps.isEmpty()) {
+      Rounded.field(json, "coatsToHide", steps.get(steps.size() - 1).coatsToHide());
+    }
+  }
+
+  private static void write(JsonGenerator json, CoatAmounts amounts, List<CoatStep> steps)
+      throws IOException {
+    json.writeObjectFieldStart("amounts");
+    Rounded.field(json, "squareCentimetres", amounts.squareCentimetres());
+    Rounded.field(json, "dryMicrometres", amounts.application().dryMicrometres());
+    Rounded.field(json, "volumeSolids", amounts.application().volumeSolids());
+    Rounded.field(json, "transfer", amounts.application().transfer());
+    json.writeArrayFieldStart("coats");
+    for (int i = 0; i < steps.size(); i++) {
+      PaintAmount amount = amounts.each().get(i);
+      json.writeStartObject();
+      json.writeStringField("mix", steps.get(i).coat().mix().toText());
+      Rounded.field(json, "paintMillilitres", amount.paintMillilitres());
+      Rounded.field(json, "paintDrops", amount.drops(steps.get(i).coat().mix()));
+      Rounded.field(json, "thinnerMillilitres", amount.thinnerMillilitres());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void write(JsonGenerator json, CoatAdvice advice) throws IOException {
+    json.writeObjectFieldStart("advice");
+    ColourJson.write(json, "target", advice.target());
+    Rounded.field(json, "nowDeltaE00", advice.nowDeltaE00());
+    json.writeArrayFieldStart("options");
+    for (CoatOption option : advice.options()) {
+      json.writeStartObject();
+      write(json, option.coat());
+      json.writeStringField("use", option.use().word());
+      ColourJson.write(json, option.prediction());
+      Rounded.field(json, "deltaE00", option.deltaE00());
+      Rounded.field(json, "expectedDeltaE00", option.expectedDeltaE00());
+      writeOrder(json, option.order());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void writeOrder(JsonGenerator json, List<OrderNote> notes) throws IOException {
+    json.writeArrayFieldStart("order");
+    for (OrderNote note : notes) {
+      json.writeStartObject();
+      json.writeNumberField("coat", note.coat());
+      writeLayer(json, "upper", note.upperPaint(), note.rule().upper());
+      writeLayer(json, "lower", note.lowerPaint(), note.rule().lower());
+      json.writeStringField("verdict", note.verdict().word());
+      json.writeStringField("reason", note.rule().reason());
+      if (!note.rule().remedy().isEmpty()) {
+        json.writeStringField("remedy", note.rule().remedy());
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void writeLayer(JsonGenerator json, String field, String paint, Medium medium)
+      throws IOException {
+    json.writeObjectFieldStart(field);
+    json.writeStringField("paint", paint);
+    json.writeStringField("medium", medium.word());
+    json.writeEndObject();
+  }
+
+  private static void writeWaits(JsonGenerator json, CoatPlan plan) throws IOException {
+    json.writeArrayFieldStart("waits");
+    for (Medium medium : plan.media()) {
+      Wait wait = Wait.after(medium);
+      json.writeStartObject();
+      json.writeStringField("medium", medium.word());
+      Rounded.field(json, "leastHours", wait.leastHours());
+      Rounded.field(json, "mostHours", wait.mostHours());
+      json.writeStringField("words", wait.words());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("cautions");
+    for (Caution caution : plan.cautions()) {
+      json.writeStartObject();
+      json.writeStringField("about", caution.word());
+      json.writeStringField("text", caution.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}
