@@ -15,11 +15,9 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -157,6 +155,9 @@ final class CoatCommand implements Command {
     if (share != null && towards == null) {
       throw new IllegalArgumentException("--share needs --towards");
     }
+    if (preHighlight.size() > 2) {
+      throw new IllegalArgumentException("--pre-highlight takes two colours; give it once");
+    }
     if (coats == null && amounts.areGiven()) {
       throw new IllegalArgumentException("--area and --length need --coats");
     }
@@ -170,26 +171,13 @@ final class CoatCommand implements Command {
       List<Swatch> ends = preHighlight.stream().map(text -> colour(text, shelf)).toList();
       predictor = predictor.withPreHighlight(new PreHighlight(ends.get(0), ends.get(1)));
     }
-    return finish == null ? predictor : predictor.withFinish(finish(finish));
+    return finish == null
+        ? predictor
+        : predictor.withFinish(Words.one("--finish", finish, Finish.values(), Finish::word));
   }
 
   private Swatch colour(String text, Shelf shelf) {
     return ColourArgument.parse(text, shelf, reference, output).swatch();
-  }
-
-  private static Finish finish(String word) {
-    return Arrays.stream(Finish.values())
-        .filter(known -> known.word().equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "--finish is '"
-                        + word
-                        + "', must be one of "
-                        + Arrays.stream(Finish.values())
-                            .map(Finish::word)
-                            .collect(Collectors.joining(", "))));
   }
 
   private Optional<CoatGoal> goal(Shelf shelf) {

@@ -11,6 +11,7 @@ import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
 import io.github.swatchwright.coat.SolventVerdict;
 import io.github.swatchwright.coat.Wait;
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
@@ -95,11 +96,8 @@ record CoatText(Output output, Illuminant light) {
   private void print(CoatAdvice advice) {
     output.line("");
     output.line(
-        "Wanted  %s%s, ΔE00 %.1f from %s",
-        output.block(advice.target()),
-        Output.notation(advice.target()),
-        advice.nowDeltaE00(),
-        "where it is");
+        "Wanted  %s%s, ΔE00 %.1f from where it is",
+        output.block(advice.target()), Output.notation(advice.target()), advice.nowDeltaE00());
     if (advice.options().isEmpty()) {
       output.line("No coat of one of these paints brings it nearer.");
     }
@@ -108,16 +106,29 @@ record CoatText(Output output, Illuminant light) {
       if (number > SHOWN_OPTIONS) {
         break;
       }
-      output.line(
-          "%2d.  ΔE00 %.1f if all goes well; expect %.1f",
-          number++, option.deltaE00(), option.expectedDeltaE00());
-      output.line("      %s (%s)", inWords(option.coat()), option.use().word());
-      output.line("      %s", PredictionText.colour(output, option.prediction()));
-      option
-          .worst()
-          .filter(note -> note.verdict() != SolventVerdict.SAFE)
-          .ifPresent(note -> output.line("      %s", inWords(note)));
+      print(number++, option, advice);
     }
+  }
+
+  private void print(int number, CoatOption option, CoatAdvice advice) {
+    output.line(
+        "%2d.  ΔE00 %.1f if all goes well; expect %.1f%s",
+        number,
+        option.deltaE00(),
+        option.expectedDeltaE00(),
+        option.expectedDeltaE00() < advice.nowDeltaE00() ? "" : ", no better than leaving it");
+    output.line("      %s (%s)", inWords(option.coat()), option.use().word());
+    Lab lab = option.prediction().lab();
+    output.line(
+        "      %s  moved by L* %+.1f, a* %+.1f, b* %+.1f",
+        PredictionText.colour(output, option.prediction()),
+        lab.l() - advice.now().l(),
+        lab.a() - advice.now().a(),
+        lab.b() - advice.now().b());
+    option
+        .worst()
+        .filter(note -> note.verdict() != SolventVerdict.SAFE)
+        .ifPresent(note -> output.line("      %s", inWords(note)));
   }
 
   private void print(CoatAmounts amounts, List<CoatStep> steps) {

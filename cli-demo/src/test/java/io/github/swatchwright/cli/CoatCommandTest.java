@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -85,9 +89,9 @@ class CoatCommandTest {
     JsonNode advice = json("--base", "Dredger grey", "--shift", "b=-4").get("advice");
 
     assertThat(advice.get("options").get(0).get("mix").asText()).isEqualTo("Blue filter:1");
-    double before = advice.get("target").get("lab").get(2).asDouble() + 4;
-    assertThat(advice.get("options").get(0).get("predicted").get("lab").get(2).asDouble())
-        .isLessThan(before);
+    assertThat(advice.get("options").get(0).get("shift").get("b").asDouble()).isNegative();
+    assertThat(advice.get("nowDeltaE00").asDouble())
+        .isGreaterThan(advice.get("options").get(0).get("deltaE00").asDouble());
   }
 
   @Test
@@ -178,6 +182,21 @@ class CoatCommandTest {
     String[] args = {"--base", "Dredger grey", "--coats", "Red oxide:1", option, value};
     Run run = option.equals("--solids") ? coat(with(args, "--area", "5cm2")) : coat(args);
     assertRefused(run, message);
+  }
+
+  @Test
+  void refusesAShelfWithAMediumThatIsNotKnown(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("milk.shelf.json");
+    Files.writeString(
+        file,
+        "{\"format\":\"swatchwright-shelf\",\"version\":1,\"name\":\"s\","
+            + "\"paints\":[{\"name\":\"Grey\",\"medium\":\"milk\"}]}");
+
+    assertRefused(
+        coat("--base", "Grey", "--coats", "Grey:1", "--shelf", file.toString()),
+        file
+            + ": $.paints[0].medium: is \"milk\","
+            + " must be one of acrylic, lacquer, enamel, oil, water");
   }
 
   private static void assertRefused(Run run, String message) {
