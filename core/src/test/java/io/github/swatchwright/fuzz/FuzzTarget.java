@@ -23,7 +23,7 @@ enum FuzzTarget {
       {"name":"A","medium":"enamel","finish":"gloss","masstone":{"lab":[50,10,-10]},"make":"single-pigment",
       "hiding":{"contrastRatio":0.9},"dropMillilitres":0.045,"swatchError":1.5,"notes":"n"},
       {"name":"B","medium":"oil","finish":"satin","effect":"pearl","hiding":{"word":"opaque"},
-      "masstone":{"reflectance":{"from":400,"step":40,"values":[0.1,0.2,0.3,0.4,0.4,0.4,0.4]}}}]}
+      "masstone":{"reflectance":{"from":400,"step":40,"values":[0.1,0.2,0.3,0.4,0.4,0.4,0.4,0.4]}}}]}
       """) {
     @Override
     void read(String text) {
@@ -44,7 +44,7 @@ enum FuzzTarget {
       {"format":"swatchwright-cards","version":1,"cards":[
       {"parts":{"White":50,"Yellow oxide":0.5},"measured":{"srgb":"#C48A2C"},"by":"mass"},
       {"parts":{"White":5},"measured":{"lab":[52,-1,-3]},"over":{"srgb":"#202020"},"coats":2},
-      {"parts":{"A":1},"measured":{"reflectance":{"from":400,"step":40,"values":[0.1,0.2,0.3,0.4,0.4,0.4,0.4]}}}]}
+      {"parts":{"A":1},"measured":{"reflectance":{"from":400,"step":40,"values":[0.1,0.2,0.3,0.4,0.4,0.4,0.4,0.4]}}}]}
       """) {
     @Override
     void read(String text) {
@@ -52,25 +52,24 @@ enum FuzzTarget {
     }
   },
 
-  /** A mix and a pot of the demo shelf. */
-  MIX("Titanium white:3, Lamp black:1", "Red oxide:0.5", "Titanium white : 2 ,Red oxide:1e1") {
+  /** A mix of the demo shelf. */
+  MIX("Titanium white:3, Lamp black:1", "Red oxide:0.5", "Titanium white : 2 ,Red oxide:7.25") {
     @Override
     void read(String text) {
-      IllegalArgumentException refusal = null;
-      try {
-        Mix.parse(text, DEMO);
-      } catch (IllegalArgumentException e) {
-        refusal = e;
-      }
+      Mix.parse(text, DEMO);
+    }
+  },
+
+  /** A left-over pot of the demo shelf. */
+  POT("Titanium white:3, Lamp black:1", "Red oxide:12") {
+    @Override
+    void read(String text) {
       Pot.parse(text, DEMO);
-      if (refusal != null) {
-        throw refusal;
-      }
     }
   },
 
   /** A stack of coats of the demo shelf. */
-  COATS("Titanium white:2@1:4 over 60%, Red oxide:3@1:15", "Red oxide", "Lamp black:1@10:1") {
+  COATS("Titanium white:2@1:4 over 60%, Red oxide:3@1:15", "Red oxide:1", "Lamp black:1@10:1") {
     @Override
     void read(String text) {
       Coats.parse(text, DEMO);

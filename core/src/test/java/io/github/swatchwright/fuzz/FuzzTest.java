@@ -3,6 +3,7 @@ package io.github.swatchwright.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.testdata.Mutations;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -17,7 +18,7 @@ class FuzzTest {
   @EnumSource
   void readsOrRefusesWhateverComes(FuzzTarget target) {
     for (byte[] seed : target.seeds()) {
-      target.feed(seed);
+      assertThat(target.feed(seed)).as(new String(seed, StandardCharsets.UTF_8)).isTrue();
     }
     Mutations mutations = new Mutations(target.seeds(), FuzzTarget.WORDS, target.name().hashCode());
     int taken = 0;
