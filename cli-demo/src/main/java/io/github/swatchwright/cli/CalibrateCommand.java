@@ -12,6 +12,7 @@ import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.NextCardsJson;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.BatchStrength;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
@@ -153,7 +154,9 @@ final class CalibrateCommand implements Command {
     }
     for (int i = 0; i < pots.size(); i++) {
       Mix pot = Mix.parse(pots.get(i), shelf);
-      cards.add(TestCard.ofMix(pot, colour(measured.get(i), shelf)));
+      GivenColour colour = ColourArgument.parse(measured.get(i), shelf, reference, output);
+      TestCard card = TestCard.ofMix(pot, colour.swatch());
+      cards.add(colourError == null ? card.withMeasuredError(colour.error()) : card);
     }
     return cards;
   }
@@ -221,6 +224,11 @@ final class CalibrateCommand implements Command {
           contradiction.measured().toText(),
           contradiction.expected().toText(),
           contradiction.deltaE00());
+    }
+    for (BatchStrength found : calibration.batches()) {
+      output.line(
+          "%s of batch '%s' is %.2f times as strong as the shelf's (sd %.0f %%).",
+          found.batch().paint(), found.batch().label(), found.strength(), 100 * found.sd());
     }
     output.line("Written to %s.", out);
   }

@@ -2,8 +2,10 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.paint.BatchStrength;
 import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfFit;
 import io.github.swatchwright.paint.ShelfOptics;
 import java.util.List;
 
@@ -13,6 +15,7 @@ import java.util.List;
  * @param shelf the shelf with what the cards have taught; paints without cards are as they were
  * @param paints the paints that cards touched, in the shelf's order
  * @param contradictions cards that were left out because they contradict the rest
+ * @param batches how strong the batches are that the cards name
  * @param before mean ΔE00 between the cards that were used and what the shelf expected of them
  *     before; of paints without a masstone nothing was expected, and their cards don't count
  * @param after the same once fitted
@@ -21,6 +24,7 @@ public record Calibration(
     Shelf shelf,
     List<CalibratedPaint> paints,
     List<Contradiction> contradictions,
+    List<BatchStrength> batches,
     double before,
     double after) {
 
@@ -28,6 +32,7 @@ public record Calibration(
   public Calibration {
     paints = List.copyOf(paints);
     contradictions = List.copyOf(contradictions);
+    batches = List.copyOf(batches);
   }
 
   /**
@@ -65,15 +70,19 @@ public record Calibration(
     List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
     ShelfOptics prior = ShelfOptics.estimate(shelf);
     Agreement agreement = Agreement.among(prior, patches);
-    Shelf fitted = agreement.fit().shelf();
-    ShelfOptics posterior = ShelfOptics.estimate(fitted);
+    ShelfFit fit = agreement.fit();
     List<Contradiction> contradictions =
         agreement.leftOut().stream()
-            .map(card -> contradiction(card, patches.get(card), posterior))
+            .map(card -> contradiction(card, patches.get(card), fit))
             .toList();
-    Residuals residuals = new Residuals(prior, posterior, agreement.kept());
+    Residuals residuals = new Residuals(prior, fit, agreement.kept());
     return new Calibration(
-        fitted, residuals.paints(), contradictions, residuals.before(), residuals.after());
+        fit.shelf(),
+        residuals.paints(),
+        contradictions,
+        fit.batches(),
+        residuals.before(),
+        residuals.after());
   }
 
   /**
@@ -86,9 +95,9 @@ public record Calibration(
     return of(shelf, new CardSet(List.of(card)));
   }
 
-  private static Contradiction contradiction(int card, PaintedPatch patch, ShelfOptics posterior) {
+  private static Contradiction contradiction(int card, PaintedPatch patch, ShelfFit fit) {
     Lab measured = patch.measured().lab();
-    Lab expected = posterior.lab(patch);
+    Lab expected = fit.lab(patch);
     return new Contradiction(card + 1, measured, expected, Ciede2000.deltaE(expected, measured));
   }
 }

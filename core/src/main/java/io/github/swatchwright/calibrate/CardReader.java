@@ -9,15 +9,17 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Turns cards into what the estimate takes, and refuses those that it can't take. */
 final class CardReader {
   /**
-   * Relative error that an unknown density adds to an amount by mass: paints lie between 1.1 and
-   * 1.5 g/ml (common practice).
+   * Paints lie between 1.1 and 1.5 g/ml (common practice): the middle, and what that may be off.
    */
+  private static final double USUAL_DENSITY = 1.3;
+
   private static final double DENSITY_ERROR = 0.12;
 
   private final Shelf shelf;
@@ -42,7 +44,7 @@ final class CardReader {
   }
 
   private PaintedPatch patch(TestCard card) {
-    Map<String, Double> volumes = new LinkedHashMap<>();
+    Map<String, PaintedPatch.Amount> amounts = new LinkedHashMap<>();
     Set<Medium> media = new HashSet<>();
     for (TestCard.Part part : card.parts()) {
       Paint paint = shelf.paint(part.paint());
@@ -57,7 +59,7 @@ final class CardReader {
                         + effect.word()
                         + ", which the model doesn't hold for");
               });
-      if (volumes.put(paint.name(), part.amount()) != null) {
+      if (amounts.put(paint.name(), amount(card, part, paint)) != null) {
         throw new IllegalArgumentException("'" + paint.name() + "' is named twice");
       }
       media.add(paint.medium());
@@ -68,15 +70,23 @@ final class CardReader {
     if (card.over().isPresent() && card.coats().isEmpty()) {
       throw new IllegalArgumentException("'over' is stated without 'coats', must have both");
     }
-    double amount =
-        card.by() == PartsBy.MASS ? Math.hypot(errors.amount(), DENSITY_ERROR) : errors.amount();
     return new PaintedPatch(
-        volumes,
-        amount,
+        amounts,
         card.measured(),
-        errors.colour().orElse(card.measured().usualError()),
+        card.measuredError().orElse(errors.colour().orElse(card.measured().usualError())),
         card.over(),
         card.coats());
+  }
+
+  private PaintedPatch.Amount amount(TestCard card, TestCard.Part part, Paint paint) {
+    if (card.by() == PartsBy.VOLUME) {
+      return new PaintedPatch.Amount(part.amount(), errors.amount(), part.batch());
+    }
+    OptionalDouble density = paint.bottle().densityGramsPerMillilitre();
+    return new PaintedPatch.Amount(
+        part.amount() / density.orElse(USUAL_DENSITY),
+        density.isPresent() ? errors.amount() : Math.hypot(errors.amount(), DENSITY_ERROR),
+        part.batch());
   }
 
   /** Refuses fewer cards than paints that only they could tell. */
@@ -105,12 +115,12 @@ final class CardReader {
   }
 
   private static boolean learn(PaintedPatch patch, Set<String> known) {
-    known.addAll(patch.volumes().keySet());
+    known.addAll(patch.amounts().keySet());
     return true;
   }
 
   private static Set<String> unknown(PaintedPatch patch, Set<String> known) {
-    Set<String> unknown = new TreeSet<>(patch.volumes().keySet());
+    Set<String> unknown = new TreeSet<>(patch.amounts().keySet());
     unknown.removeAll(known);
     return unknown;
   }

@@ -17,9 +17,16 @@ import java.util.Set;
  * @param measured the dry patch
  * @param over the bare base, when the patch lets it show; empty for a patch at full hiding
  * @param coats the number of coats, above 0 to 100, when known
+ * @param measuredError error of the measured colour as sd of L*, a* and b*, above 0 to 50; empty
+ *     for the usual one
  */
 public record TestCard(
-    List<Part> parts, PartsBy by, Swatch measured, Optional<Swatch> over, OptionalDouble coats) {
+    List<Part> parts,
+    PartsBy by,
+    Swatch measured,
+    Optional<Swatch> over,
+    OptionalDouble coats,
+    OptionalDouble measuredError) {
 
   /** The most paints in a card. */
   public static final int MOST_PARTS = 100;
@@ -29,10 +36,19 @@ public record TestCard(
    *
    * @param paint its name
    * @param amount above 0 to a million, in any unit that the card's parts share
+   * @param batch what tells the bottle from the one that the shelf describes; empty for that one
    */
-  public record Part(String paint, double amount) {
-    /** Refuses a blank name and an amount out of range. */
+  public record Part(String paint, double amount, Optional<String> batch) {
+    /** A part of the bottle that the shelf describes. */
+    public Part(String paint, double amount) {
+      this(paint, amount, Optional.empty());
+    }
+
+    /** Refuses a blank name or batch and an amount out of range. */
     public Part {
+      if (batch.isPresent() && batch.get().isBlank()) {
+        throw new IllegalArgumentException("the batch of '" + paint + "' is blank");
+      }
       if (paint.isBlank()) {
         throw new IllegalArgumentException("paint is blank, must be the name of a paint");
       }
@@ -63,6 +79,17 @@ public record TestCard(
         OptionalDouble.empty());
   }
 
+  /** A card whose colour has the usual error. */
+  public TestCard(
+      List<Part> parts, PartsBy by, Swatch measured, Optional<Swatch> over, OptionalDouble coats) {
+    this(parts, by, measured, over, coats, OptionalDouble.empty());
+  }
+
+  /** This card with the error of its colour stated: sd of L*, a* and b*, above 0 to 50. */
+  public TestCard withMeasuredError(double sd) {
+    return new TestCard(parts, by, measured, over, coats, OptionalDouble.of(sd));
+  }
+
   /** Copies the list; refuses an empty one, a paint named twice and coats out of range. */
   public TestCard {
     parts = List.copyOf(parts);
@@ -76,6 +103,10 @@ public record TestCard(
     if (coats.isPresent()) {
       Require.positive("coats", coats.getAsDouble());
       Require.within("coats", coats.getAsDouble(), 0, 100);
+    }
+    if (measuredError.isPresent()) {
+      Require.positive("measuredError", measuredError.getAsDouble());
+      Require.within("measuredError", measuredError.getAsDouble(), 0, 50);
     }
   }
 }

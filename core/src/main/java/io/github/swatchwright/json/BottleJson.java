@@ -7,19 +7,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A paint's bottle: {@code {"leftMillilitres":4.5,"pricePerMillilitre":0.2}}; either may be left
- * out.
+ * A paint's bottle: {@code {"leftMillilitres":4.5,"pricePerMillilitre":0.2,
+ * "densityGramsPerMillilitre":1.3}}; any may be left out.
  */
 final class BottleJson {
   private static final String LEFT = "leftMillilitres";
   private static final String PRICE = "pricePerMillilitre";
+  private static final String DENSITY = "densityGramsPerMillilitre";
 
   private BottleJson() {}
 
   static Bottle read(JsonElement element) {
-    JsonFields fields = element.fields(LEFT, PRICE);
+    JsonFields fields = element.fields(LEFT, PRICE, DENSITY);
     return element.make(
-        () -> new Bottle(number(fields.optional(LEFT)), number(fields.optional(PRICE))));
+        () ->
+            new Bottle(
+                number(fields.optional(LEFT)),
+                number(fields.optional(PRICE)),
+                number(fields.optional(DENSITY))));
   }
 
   private static OptionalDouble number(Optional<JsonElement> field) {
@@ -36,6 +41,9 @@ final class BottleJson {
     }
     if (bottle.pricePerMillilitre().isPresent()) {
       json.writeNumberField(PRICE, bottle.pricePerMillilitre().getAsDouble());
+    }
+    if (bottle.densityGramsPerMillilitre().isPresent()) {
+      json.writeNumberField(DENSITY, bottle.densityGramsPerMillilitre().getAsDouble());
     }
     json.writeEndObject();
   }

@@ -1,12 +1,17 @@
 package io.github.swatchwright.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.Calibration;
 import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.paint.BatchStrength;
+import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
- * mean ΔE00 before and after; the {@code contradictions}; and the {@code residual} of all cards.
+ * mean ΔE00 before and after; the {@code contradictions}; the {@code strength} of {@code batches},
+ * 1 for as strong as the shelf's; and the {@code residual} of all cards.
  */
 public final class CalibrationJson {
   private CalibrationJson() {}
@@ -44,6 +49,9 @@ public final class CalibrationJson {
             json.writeEndObject();
           }
           json.writeEndArray();
+          if (!calibration.batches().isEmpty()) {
+            writeBatches(json, calibration.batches());
+          }
           json.writeObjectFieldStart("residual");
           Rounded.field(json, "before", calibration.before());
           Rounded.field(json, "after", calibration.after());
@@ -52,5 +60,19 @@ public final class CalibrationJson {
             NextCardsJson.write(json, next.get());
           }
         });
+  }
+
+  private static void writeBatches(JsonGenerator json, List<BatchStrength> batches)
+      throws IOException {
+    json.writeArrayFieldStart("batches");
+    for (BatchStrength found : batches) {
+      json.writeStartObject();
+      json.writeStringField("paint", found.batch().paint());
+      json.writeStringField("batch", found.batch().label());
+      Rounded.field(json, "strength", found.strength());
+      Rounded.field(json, "sd", found.sd());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 }

@@ -9,6 +9,8 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,11 +20,15 @@ import java.util.OptionalDouble;
  * <pre>{@code
  * {"format":"swatchwright-cards","version":1,
  *  "cards":[{"parts":{"White":50,"Yellow oxide":0.5},"by":"volume",
- *            "measured":{"srgb":"#E6D2A8"},"over":{"srgb":"#202020"},"coats":1}]}
+ *            "measured":{"srgb":"#E6D2A8"},"measuredError":2,
+ *            "over":{"srgb":"#202020"},"coats":1,"batches":{"White":"new bottle"}}]}
  * }</pre>
  *
- * <p>{@code by} is {@code volume}, unless {@code mass} is stated; {@code over} and {@code coats}
- * may be left out. The limits that the package comment states hold.
+ * <p>{@code by} is {@code volume}, unless {@code mass} is stated. The rest may be left out: {@code
+ * measuredError}, sd of L*, a* and b*; {@code over} and {@code coats} of a film; and {@code
+ * batches}, labels of the paints that came from another bottle than the one that the shelf
+ * describes: bottles of one label are equally strong, by how much is found out, and labels hold
+ * within one set of cards. The limits that the package comment states hold.
  */
 public final class CardsJson {
   private static final DocumentHead HEAD = new DocumentHead("swatchwright-cards", 1);
@@ -72,24 +78,31 @@ public final class CardsJson {
   }
 
   private static TestCard card(JsonElement element) {
-    JsonFields fields = element.fields("parts", "by", "measured", "over", "coats");
+    JsonFields fields =
+        element.fields("parts", "by", "measured", "over", "coats", "measuredError", "batches");
     return element.make(
         () ->
             new TestCard(
-                parts(fields.required("parts")),
+                parts(fields.required("parts"), batches(fields.optional("batches"))),
                 fields
                     .optional("by")
                     .map(by -> by.oneOf(List.of(PartsBy.values()), PartsBy::word))
                     .orElse(PartsBy.VOLUME),
                 SwatchJson.read(fields.required("measured")),
                 fields.optional("over").map(SwatchJson::read),
-                fields
-                    .optional("coats")
-                    .map(coats -> OptionalDouble.of(coats.number()))
-                    .orElse(OptionalDouble.empty())));
+                number(fields.optional("coats")),
+                number(fields.optional("measuredError"))));
   }
 
-  private static List<TestCard.Part> parts(JsonElement element) {
+  private static OptionalDouble number(Optional<JsonElement> field) {
+    return field.map(given -> OptionalDouble.of(given.number())).orElse(OptionalDouble.empty());
+  }
+
+  private static Map<String, JsonElement> batches(Optional<JsonElement> field) {
+    return field.map(given -> given.members().fields()).orElse(Map.of());
+  }
+
+  private static List<TestCard.Part> parts(JsonElement element, Map<String, JsonElement> batches) {
     List<TestCard.Part> parts = new ArrayList<>();
     element
         .members()
@@ -97,8 +110,16 @@ public final class CardsJson {
         .forEach(
             (paint, amount) -> {
               double number = amount.number();
-              parts.add(amount.make(() -> new TestCard.Part(paint, number)));
+              Optional<String> batch =
+                  Optional.ofNullable(batches.get(paint)).map(JsonElement::text);
+              parts.add(amount.make(() -> new TestCard.Part(paint, number, batch)));
             });
+    batches.forEach(
+        (paint, label) -> {
+          if (parts.stream().noneMatch(part -> part.paint().equals(paint))) {
+            throw label.refuse("is of a paint that isn't among the parts");
+          }
+        });
     if (parts.isEmpty() || parts.size() > TestCard.MOST_PARTS) {
       throw element.refuse(
           "holds " + parts.size() + " paints, must hold 1 to " + TestCard.MOST_PARTS);
@@ -139,6 +160,19 @@ public final class CardsJson {
     }
     if (card.coats().isPresent()) {
       json.writeNumberField("coats", card.coats().getAsDouble());
+    }
+    if (card.measuredError().isPresent()) {
+      json.writeNumberField("measuredError", card.measuredError().getAsDouble());
+    }
+    if (card.parts().stream().anyMatch(part -> part.batch().isPresent())) {
+      json.writeObjectFieldStart("batches");
+      for (TestCard.Part part : card.parts()) {
+        if (part.batch().isPresent()) {
+          json.writeFieldName(JsonOutput.fieldName(part.paint()));
+          json.writeString(part.batch().get());
+        }
+      }
+      json.writeEndObject();
     }
     json.writeEndObject();
   }

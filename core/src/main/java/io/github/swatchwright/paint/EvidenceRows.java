@@ -5,6 +5,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Linear evidence about several paints: rows A in units of their own error, of which each touches
@@ -22,6 +25,36 @@ final class EvidenceRows {
   private static final class Slopes {
     private final List<Integer> numbers = new ArrayList<>();
     private final List<double[]> rows = new ArrayList<>();
+
+    private void addMixed(String paint, int[] touched, LowerTriangle mixing, EvidenceRows mixed) {
+      double[][] columns = new double[rows.get(0).length][touched.length];
+      SortedMap<Integer, double[]> byNumber = new TreeMap<>();
+      boolean isTouched = false;
+      for (int i = 0; i < rows.size(); i++) {
+        int place = Arrays.binarySearch(touched, numbers.get(i));
+        if (place < 0) {
+          byNumber.put(numbers.get(i), rows.get(i));
+        } else {
+          isTouched = true;
+          for (int m = 0; m < columns.length; m++) {
+            columns[m][place] = rows.get(i)[m];
+          }
+        }
+      }
+      if (isTouched) {
+        for (int m = 0; m < columns.length; m++) {
+          columns[m] = mixing.forward(columns[m]);
+        }
+        for (int place = 0; place < touched.length; place++) {
+          double[] row = new double[columns.length];
+          for (int m = 0; m < row.length; m++) {
+            row[m] = columns[m][place];
+          }
+          byNumber.put(touched[place], row);
+        }
+      }
+      byNumber.forEach((number, row) -> mixed.add(paint, number, row));
+    }
   }
 
   /**
@@ -87,9 +120,10 @@ final class EvidenceRows {
 
   private static void addSpread(double[][] g, GaussianBelief belief, Slopes of) {
     int count = of.rows.size();
-    double[][] bySlope = new double[OpticsState.SIZE][count];
+    int unknowns = of.rows.get(0).length;
+    double[][] bySlope = new double[unknowns][count];
     for (int j = 0; j < count; j++) {
-      for (int m = 0; m < OpticsState.SIZE; m++) {
+      for (int m = 0; m < unknowns; m++) {
         bySlope[m][j] = of.rows.get(j)[m];
       }
     }
@@ -97,7 +131,7 @@ final class EvidenceRows {
     for (int i = 0; i < count; i++) {
       double[] spread = belief.spreadAlong(of.rows.get(i));
       Arrays.fill(sums, 0);
-      for (int m = 0; m < OpticsState.SIZE; m++) {
+      for (int m = 0; m < unknowns; m++) {
         if (spread[m] != 0) {
           addScaled(sums, spread[m], bySlope[m], i + 1);
         }
@@ -127,11 +161,11 @@ final class EvidenceRows {
 
   /** Aᵀ·α of one paint. */
   double[] pull(String paint, double[] alpha) {
-    double[] pull = new double[OpticsState.SIZE];
+    double[] pull = new double[belief(paint).size()];
     Slopes of = byPaint.get(paint);
     if (of != null) {
       for (int i = 0; i < of.rows.size(); i++) {
-        addScaled(pull, alpha[of.numbers.get(i)], of.rows.get(i), OpticsState.SIZE);
+        addScaled(pull, alpha[of.numbers.get(i)], of.rows.get(i), pull.length);
       }
     }
     return pull;
@@ -155,5 +189,42 @@ final class EvidenceRows {
   /** J·C·Jᵀ after the rows, for values that depend on several paints by their Jacobians. */
   double[][] covarianceOf(Map<String, double[][]> jacobians, LowerTriangle factor) {
     return Dependence.of(jacobians, this, factor).covariance();
+  }
+
+  /**
+   * The same evidence without some of what it depends on, whose error becomes the rows' own, and
+   * which are mixed until their errors are independent again: A ← L⁻¹·A with L·Lᵀ = B·C_b·Bᵀ + I.
+   *
+   * @param unknowns what to do without
+   */
+  EvidenceRows integrated(Set<String> unknowns) {
+    int[] touched =
+        unknowns.stream()
+            .flatMap(name -> byPaint.getOrDefault(name, new Slopes()).numbers.stream())
+            .mapToInt(number -> number)
+            .distinct()
+            .sorted()
+            .toArray();
+    LowerTriangle mixing = among(touched, unknowns).factor();
+    EvidenceRows mixed = new EvidenceRows(size, beliefs);
+    byPaint.forEach(
+        (paint, of) -> {
+          if (!unknowns.contains(paint)) {
+            of.addMixed(paint, touched, mixing, mixed);
+          }
+        });
+    return mixed;
+  }
+
+  /** Those rows alone, numbered anew, and as far as they depend on those unknowns. */
+  private EvidenceRows among(int[] numbers, Set<String> unknowns) {
+    EvidenceRows few = new EvidenceRows(numbers.length, beliefs);
+    for (String name : unknowns) {
+      Slopes of = byPaint.getOrDefault(name, new Slopes());
+      for (int i = 0; i < of.rows.size(); i++) {
+        few.add(name, Arrays.binarySearch(numbers, of.numbers.get(i)), of.rows.get(i));
+      }
+    }
+    return few;
   }
 }

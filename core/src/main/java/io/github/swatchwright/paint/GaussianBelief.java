@@ -35,6 +35,11 @@ final class GaussianBelief {
         new ArrayRealVector(mean), new Array2DRowRealMatrix(covariance, true));
   }
 
+  /** The number of unknowns. */
+  int size() {
+    return mean.getDimension();
+  }
+
   double[] mean() {
     return mean.toArray();
   }

@@ -28,11 +28,16 @@ final class OpticsState {
 
   /** q = (1 − R)²/2R = e^−z / 2(1 + e^z), K = qS, S = e^u. */
   static OpticalConstants constants(double[] state) {
+    return constants(state, 0);
+  }
+
+  /** The same for paint that is e^{@code logStrength} times as strong. */
+  static OpticalConstants constants(double[] state, double logStrength) {
     double[] k = new double[Bands.COUNT];
     double[] s = new double[Bands.COUNT];
     for (int i = 0; i < k.length; i++) {
       double z = cut(state[i]);
-      s[i] = Math.exp(cut(state[Bands.COUNT + i]));
+      s[i] = Math.exp(cut(state[Bands.COUNT + i] + logStrength));
       k[i] = s[i] * Math.exp(-z) / (2 * (1 + Math.exp(z)));
     }
     return OpticalConstants.of(k, s);

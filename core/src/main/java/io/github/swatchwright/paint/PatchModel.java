@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What a painted patch would show in a state of its paints, and how that depends on them: K and S
@@ -28,7 +29,9 @@ final class PatchModel {
   private final PaintedPatch patch;
   private final Viewing viewing;
   private final List<String> paints;
+  private final List<PaintBatch> batches = new ArrayList<>();
   private final double[] shares;
+  private final double[] amountErrors;
   private final Readout readout;
 
   /** What of a patch's internal reflectance is observed. */
@@ -46,20 +49,37 @@ final class PatchModel {
   PatchModel(PaintedPatch patch, Saunderson surface) {
     this.patch = patch;
     viewing = new Viewing(TristimulusWeights.D65, surface);
-    paints = List.copyOf(patch.volumes().keySet());
-    double whole = patch.volumes().values().stream().mapToDouble(v -> v).sum();
-    shares =
-        paints.stream()
-            .mapToDouble(name -> Objects.requireNonNull(patch.volumes().get(name)) / whole)
-            .toArray();
+    paints = List.copyOf(patch.amounts().keySet());
+    patch
+        .amounts()
+        .forEach(
+            (paint, amount) ->
+                amount.batch().ifPresent(label -> batches.add(new PaintBatch(paint, label))));
+    double whole = patch.amounts().values().stream().mapToDouble(PaintedPatch.Amount::volume).sum();
+    shares = paints.stream().mapToDouble(name -> amount(name).volume() / whole).toArray();
+    amountErrors = paints.stream().mapToDouble(name -> amount(name).error()).toArray();
     readout =
         patch.measured() instanceof Swatch.OfReflectance measured
             ? new Logits(SwatchEvidence.spectrum(measured, patch.colourError(), surface))
             : new Colour(patch.measured().lab(), viewing, patch.colourError());
   }
 
+  private PaintedPatch.Amount amount(String paint) {
+    return Objects.requireNonNull(patch.amounts().get(paint));
+  }
+
   List<String> paints() {
     return paints;
+  }
+
+  /** The batches whose strength is unknown. */
+  List<PaintBatch> batches() {
+    return batches;
+  }
+
+  /** What the patch depends on: its paints, then its batches, by their keys. */
+  List<String> unknowns() {
+    return Stream.concat(paints.stream(), batches.stream().map(PaintBatch::key)).toList();
   }
 
   /** The colour to be expected. */
@@ -106,7 +126,7 @@ final class PatchModel {
         double byShare =
             shares[p]
                 * ((k - mixed.k(band)) * byK[band] + (s - mixed.s(band)) * byS[band])
-                * patch.amountError();
+                * amountErrors[p];
         for (int row = 0; row < byInternal.length; row++) {
           bySelf[row][band] = byInternal[row][band] * byZ;
           bySelf[row][Bands.COUNT + band] = byInternal[row][band] * byU;
@@ -118,10 +138,24 @@ final class PatchModel {
         amounts.add(byAmount);
       }
     }
+    for (PaintBatch batch : batches) {
+      jacobians.add(byStrength(jacobians.get(paints.indexOf(batch.paint()))));
+    }
     if (patch.over().isPresent()) {
       amounts.add(byThickness(mixed, byInternal, byK, byS));
     }
     return new Linear(jacobians, noise(amounts));
+  }
+
+  /** A strength multiplies S in all bands at the same q, and so adds to u in all bands. */
+  private static double[][] byStrength(double[][] bySelf) {
+    double[][] jacobian = new double[bySelf.length][1];
+    for (int row = 0; row < jacobian.length; row++) {
+      for (int band = 0; band < Bands.COUNT; band++) {
+        jacobian[row][0] += bySelf[row][Bands.COUNT + band];
+      }
+    }
+    return jacobian;
   }
 
   private static double[] byThickness(
@@ -153,8 +187,18 @@ final class PatchModel {
 
   private List<OpticalConstants> constants(Map<String, double[]> states) {
     return paints.stream()
-        .map(name -> OpticsState.constants(Objects.requireNonNull(states.get(name))))
+        .map(
+            name ->
+                OpticsState.constants(
+                    Objects.requireNonNull(states.get(name)), logStrength(name, states)))
         .toList();
+  }
+
+  private double logStrength(String paint, Map<String, double[]> states) {
+    return amount(paint)
+        .batch()
+        .map(label -> Objects.requireNonNull(states.get(new PaintBatch(paint, label).key()))[0])
+        .orElse(0.0);
   }
 
   private OpticalConstants mixed(List<OpticalConstants> constants) {
@@ -216,7 +260,7 @@ final class PatchModel {
       this.noise = noise;
     }
 
-    /** Derivatives by each of its paints' unknowns, in the order of its paints. */
+    /** Derivatives by what it depends on, in the order of its unknowns. */
     List<double[][]> jacobians() {
       return jacobians;
     }

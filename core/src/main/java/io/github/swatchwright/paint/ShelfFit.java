@@ -1,12 +1,16 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.colour.Lab;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
@@ -42,14 +46,8 @@ public final class ShelfFit {
       beliefs.put(name, paint.belief());
       states.put(name, paint.belief().mean());
     }
-    for (PatchModel model : models) {
-      for (String name : model.paints()) {
-        if (!beliefs.containsKey(name)) {
-          addUnseen(name);
-        }
-      }
-    }
-    beliefs.keySet().forEach(name -> duals.put(name, new double[OpticsState.SIZE]));
+    models.forEach(this::know);
+    beliefs.forEach((name, belief) -> duals.put(name, new double[belief.size()]));
     start.ifPresent(
         near -> {
           states.putAll(near.states);
@@ -63,15 +61,25 @@ public final class ShelfFit {
     }
   }
 
-  /** Takes up a paint that has no masstone: the patches carry it. */
-  private void addUnseen(String name) {
-    Paint paint = prior.shelf().paint(name);
-    if (paint.effect().isPresent()) {
-      prior.of(name);
+  /** Takes up what a patch depends on: batches, and paints without a masstone. */
+  private void know(PatchModel model) {
+    for (PaintBatch batch : model.batches()) {
+      know(batch.key(), PaintBatch.unseen());
     }
-    GaussianBelief unseen = OpticsPrior.unseen();
-    beliefs.put(paint.name(), unseen);
-    states.put(paint.name(), unseen.mean());
+    for (String name : model.paints()) {
+      if (!beliefs.containsKey(name)) {
+        Paint paint = prior.shelf().paint(name);
+        if (paint.effect().isPresent()) {
+          prior.of(name);
+        }
+        know(paint.name(), OpticsPrior.unseen());
+      }
+    }
+  }
+
+  private void know(String name, GaussianBelief belief) {
+    beliefs.putIfAbsent(name, belief);
+    states.putIfAbsent(name, belief.mean());
   }
 
   /**
@@ -163,7 +171,7 @@ public final class ShelfFit {
       int size = earlierRows;
       for (PatchModel model : models) {
         PatchModel.Linear at = model.linearise(states);
-        Whitener whitener = Whitener.of(at, model.paints(), beliefs, rowsPerPatch);
+        Whitener whitener = Whitener.of(at, model.unknowns(), beliefs, rowsPerPatch);
         whiteners.add(whitener);
         slopes.add(at.jacobians().stream().map(whitener::apply).toList());
         firstRows.add(size);
@@ -187,7 +195,7 @@ public final class ShelfFit {
       for (int row = 0; row < residual.length; row++) {
         innovation[first + row] = residual[row];
         for (int p = 0; p < slopes.size(); p++) {
-          String name = model.paints().get(p);
+          String name = model.unknowns().get(p);
           double[] slope = slopes.get(p)[row];
           rows.add(name, first + row, slope);
           innovation[first + row] +=
@@ -231,10 +239,11 @@ public final class ShelfFit {
    */
   public double surprise(PaintedPatch patch, double chance) {
     PatchModel model = new PatchModel(patch, prior.surface());
+    know(model);
     PatchModel.Linear at = model.linearise(states);
     Map<String, double[][]> jacobians = new LinkedHashMap<>();
-    for (int p = 0; p < model.paints().size(); p++) {
-      jacobians.put(model.paints().get(p), at.jacobians().get(p));
+    for (int p = 0; p < model.unknowns().size(); p++) {
+      jacobians.put(model.unknowns().get(p), at.jacobians().get(p));
     }
     double[][] spread = linear.rows.covarianceOf(jacobians, linear.factor);
     double[][] lower = new double[spread.length][];
@@ -253,6 +262,34 @@ public final class ShelfFit {
     return new ChiSquaredDistribution(values).inverseCumulativeProbability(1 - chance);
   }
 
+  /** The colour that the fit expects of a patch, under D65. */
+  public Lab lab(PaintedPatch patch) {
+    PatchModel model = new PatchModel(patch, prior.surface());
+    know(model);
+    return model.lab(states);
+  }
+
+  /** How strong the batches are that the patches name, in the order in which they name them. */
+  public List<BatchStrength> batches() {
+    return batchesOfPatches().stream()
+        .map(
+            batch -> {
+              double log = Objects.requireNonNull(states.get(batch.key()))[0];
+              double variance =
+                  linear
+                      .rows
+                      .covarianceOf(Map.of(batch.key(), new double[][] {{1}}), linear.factor)[0][0];
+              return new BatchStrength(batch, Math.exp(log), Math.sqrt(variance));
+            })
+        .toList();
+  }
+
+  private Set<PaintBatch> batchesOfPatches() {
+    Set<PaintBatch> batches = new LinkedHashSet<>();
+    models.forEach(model -> batches.addAll(model.batches()));
+    return batches;
+  }
+
   /** The shelf with what the patches have taught written into its paints, ready to be stored. */
   public Shelf shelf() {
     Map<String, List<Double>> residuals = new LinkedHashMap<>();
@@ -262,10 +299,13 @@ public final class ShelfFit {
         residuals.computeIfAbsent(name, paint -> new ArrayList<>()).add(deltaE);
       }
     }
+    Set<String> batches =
+        batchesOfPatches().stream().map(PaintBatch::key).collect(Collectors.toSet());
+    EvidenceRows all = batches.isEmpty() ? linear.rows : linear.rows.integrated(batches);
     List<Paint> paints = new ArrayList<>();
     for (Paint paint : prior.shelf().paints()) {
       List<FittedOptics.Row> rows =
-          beliefs.containsKey(paint.name()) ? linear.rows.of(paint.name()) : List.of();
+          beliefs.containsKey(paint.name()) ? all.of(paint.name()) : List.of();
       paints.add(
           rows.isEmpty()
               ? paint

@@ -141,8 +141,8 @@ public final class ShelfOptics {
   /**
    * A patch that is still to be painted.
    *
-   * @param patch what will go into it and how it will be measured; its colour only says where the
-   *     errors are taken, so the one that is expected will do
+   * @param patch what will go into it, of the shelf's own batches, and how it will be measured; its
+   *     colour only says where the errors are taken, so the one that is expected will do
    */
   public PlannedPatch planned(PaintedPatch patch) {
     PatchModel model = new PatchModel(patch, surface);
@@ -180,7 +180,18 @@ public final class ShelfOptics {
 
   private Map<String, double[]> states(PaintedPatch patch) {
     Map<String, double[]> states = new LinkedHashMap<>();
-    patch.volumes().keySet().forEach(name -> states.put(name, of(name).belief().mean()));
+    patch
+        .amounts()
+        .forEach(
+            (name, amount) -> {
+              states.put(name, of(name).belief().mean());
+              amount
+                  .batch()
+                  .ifPresent(
+                      label ->
+                          states.put(
+                              new PaintBatch(name, label).key(), PaintBatch.unseen().mean()));
+            });
     return states;
   }
 

@@ -25,11 +25,13 @@ class CardsJsonTest {
           List.of(
               new TestCard(
                   List.of(
-                      new TestCard.Part("White", 50), new TestCard.Part("Yellow, \"oxide\"", 0.1)),
+                      new TestCard.Part("White", 50),
+                      new TestCard.Part("Yellow, \"oxide\"", 0.1, Optional.of("tin, \"new\""))),
                   PartsBy.MASS,
                   new Swatch.OfLab(Lab.ofD65(80.1, -1.0 / 3, 20)),
                   Optional.of(new Swatch.OfSrgb(Srgb.parse("#202020"))),
-                  OptionalDouble.of(2)),
+                  OptionalDouble.of(2),
+                  OptionalDouble.of(1.7)),
               new TestCard(
                   List.of(new TestCard.Part("White", 1)),
                   PartsBy.VOLUME,
@@ -67,7 +69,12 @@ class CardsJsonTest {
           {"White":1}|,"by":"drops"|$.cards[0].by: is "drops", must be one of volume, mass
           {"White":1}|,"coats":0|$.cards[0].coats: is 0.0, must be a finite number above 0
           {"White":1}|,"over":{"lab":[1,2]}|$.cards[0].over.lab: holds 2 items, must hold exactly 3
-          {"White":1}|,"base":{}|$.cards[0].base: is an unknown field; known here: parts, by, measured, over, coats
+          {"White":1}|,"base":{}|$.cards[0].base: is an unknown field; known here: parts, by, measured, over, coats, measuredError, batches
+          {"White":1}|,"by":"mass","by":"volume"|$.cards[0].by: is given twice
+          {"White":1}|,"measuredError":0|$.cards[0].measuredError: is 0.0, must be a finite number above 0
+          {"White":1}|,"batches":{"Red":"new"}|$.cards[0].batches.Red: is of a paint that isn't among the parts
+          {"White":1}|,"batches":{"White":" "}|$.cards[0].parts.White: the batch of 'White' is blank
+          {"White":1}|,"over":{"lab":[1,2,3],"srgb":"#123456"}|$.cards[0].over: has 2 fields, must have exactly one: srgb, lab or reflectance
           """)
   void refusesACard(String parts, String more, String message) {
     assertThatThrownBy(
