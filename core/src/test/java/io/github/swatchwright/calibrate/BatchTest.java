@@ -95,7 +95,6 @@ class BatchTest {
       accused += with.contradictions().size();
       BatchStrength found = with.batches().get(0);
       strengths.addValue(found.strength());
-      furthest = Math.max(furthest, Math.abs(Math.log(found.strength() / STRENGTH)) / found.sd());
       held += Math.abs(Math.log(found.strength() / STRENGTH)) <= 1.28 * found.sd() ? 1 : 0;
       Calibration without = calibrate(invented, before, newCards(invented, Optional.empty()));
       unlabelled.addValue(error(invented, without.shelf()));
