@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.LadderCard;
 import io.github.swatchwright.card.Speckle;
 import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.json.LadderJson;
@@ -41,6 +42,8 @@ final class LadderCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin CardOption card = new CardOption();
 
   @Mixin PhotoReference reference = new PhotoReference();
 
@@ -151,6 +154,7 @@ final class LadderCommand implements Command {
     Shelf shelf = shared.shelf();
     LadderRequest request = request(shelf);
     Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
+    card.write(() -> LadderCard.of(ladder, seed, shared.light()));
     shared.give(
         output,
         () -> LadderJson.toText(ladder, shared.light()),

@@ -57,20 +57,12 @@ public final class CorrectionCard {
 
   private static Section step(
       int number, Correction.Addition addition, SwatchBlock.Named wanted, PaintColour colours) {
-    int count = addition.drops().count();
-    double millilitres = count * addition.drops().paint().dropMillilitres();
-    Drops.Row row =
-        Drops.Row.of(
-            count,
-            addition.drops().paint().name(),
-            colours.of(addition.drops().paint()),
-            millilitres);
     SwatchBlock.Named then = new SwatchBlock.Named("Then", new ScreenColour(addition.predicted()));
     return new Section(
         Integer.toString(number),
         "Add",
         List.of(
-            new Drops(List.of(row)),
+            RecipeDrops.of(List.of(addition.drops()), colours),
             new Colours(List.of(wanted, then), Optional.empty()),
             Facts.none().and("Then off by", Sayings.difference(addition.deltaE00()))));
   }

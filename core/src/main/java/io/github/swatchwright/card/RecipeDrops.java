@@ -17,10 +17,16 @@ final class RecipeDrops {
       double millilitres = some.count() * some.pot().dropMillilitres();
       rows.add(Drops.Row.of(some.count(), some.pot().name(), Optional.empty(), millilitres));
     }
-    for (Recipe.Drops some : recipe.drops()) {
-      rows.add(row(new Mix.Part(some.paint(), some.count()), colours));
-    }
+    rows.addAll(of(recipe.drops(), colours).rows());
     return new Drops(rows);
+  }
+
+  /** Drops of paints. */
+  static Drops of(List<Recipe.Drops> drops, PaintColour colours) {
+    return new Drops(
+        drops.stream()
+            .map(some -> row(new Mix.Part(some.paint(), some.count()), colours))
+            .toList());
   }
 
   /** The parts of a mix. */

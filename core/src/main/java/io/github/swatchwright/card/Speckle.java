@@ -23,16 +23,17 @@ public final class Speckle {
   public static final double TOLERANCE = 0.001;
 
   /** The most passes. */
-  public static final int MOST_PASSES = 10;
+  public static final int MOST_PASSES = 12;
 
-  private static final int COLUMNS = 160;
-  private static final int ROWS = 80;
+  private static final Cells FINE = new Cells(160, 80);
+  private static final Cells COARSE = new Cells(120, 30);
 
   /** How far neighbouring cells hang together, in cells: about the radius of a small blot. */
   private static final int BLOT = 1;
 
   private final Lab base;
   private final List<Pass> passes;
+  private final Cells cells;
   private final int[] top;
 
   /**
@@ -48,9 +49,27 @@ public final class Speckle {
     }
   }
 
-  private Speckle(Lab base, List<Pass> passes, int[] top) {
+  /**
+   * The grid.
+   *
+   * @param columns how many cells lie side by side
+   * @param rows how many lie below each other
+   */
+  private record Cells(int columns, int rows) {
+    int count() {
+      return columns * rows;
+    }
+
+    /** The cell there; beyond an edge the grid begins again. */
+    int at(int column, int row) {
+      return Math.floorMod(row, rows) * columns + Math.floorMod(column, columns);
+    }
+  }
+
+  private Speckle(Lab base, List<Pass> passes, Cells cells, int[] top) {
     this.base = base;
     this.passes = passes;
+    this.cells = cells;
     this.top = top;
   }
 
@@ -62,11 +81,20 @@ public final class Speckle {
    * @param seed where the blots lie; the same seed gives the same picture
    */
   public static Speckle of(Lab base, List<Pass> passes, long seed) {
+    return drawn(base, passes, seed, FINE);
+  }
+
+  /** One pass as a strip of fewer cells; its share is met within 0.0002. */
+  static Speckle strip(Lab base, Pass pass, long seed) {
+    return drawn(base, List.of(pass), seed, COARSE);
+  }
+
+  private static Speckle drawn(Lab base, List<Pass> passes, long seed, Cells cells) {
     Require.within("number of passes", passes.size(), 0, MOST_PASSES);
     Random random = new Random(seed);
-    int[] top = new int[COLUMNS * ROWS];
+    int[] top = new int[cells.count()];
     for (int pass = 1; pass <= passes.size(); pass++) {
-      double[] height = roughness(random);
+      double[] height = roughness(random, cells);
       int[] before = top.clone();
       for (int showing = 0; showing < pass; showing++) {
         for (int cell : highest(before, showing, passes.get(pass - 1).coverage(), height)) {
@@ -74,7 +102,7 @@ public final class Speckle {
         }
       }
     }
-    return new Speckle(base, List.copyOf(passes), top);
+    return new Speckle(base, List.copyOf(passes), cells, top);
   }
 
   /** The share of the cells in which something shows that lie highest. */
@@ -93,23 +121,22 @@ public final class Speckle {
   }
 
   /** White noise, blurred twice so that what lies high forms blots. */
-  private static double[] roughness(Random random) {
-    double[] noise = random.doubles(COLUMNS * ROWS).toArray();
-    return blurred(blurred(noise));
+  private static double[] roughness(Random random, Cells cells) {
+    double[] noise = random.doubles(cells.count()).toArray();
+    return blurred(blurred(noise, cells), cells);
   }
 
-  private static double[] blurred(double[] noise) {
+  private static double[] blurred(double[] noise, Cells cells) {
     double[] blurred = new double[noise.length];
-    for (int row = 0; row < ROWS; row++) {
-      for (int column = 0; column < COLUMNS; column++) {
+    for (int row = 0; row < cells.rows(); row++) {
+      for (int column = 0; column < cells.columns(); column++) {
         double sum = 0;
         for (int down = -BLOT; down <= BLOT; down++) {
           for (int right = -BLOT; right <= BLOT; right++) {
-            int y = Math.floorMod(row + down, ROWS);
-            sum += noise[y * COLUMNS + Math.floorMod(column + right, COLUMNS)];
+            sum += noise[cells.at(column + right, row + down)];
           }
         }
-        blurred[row * COLUMNS + column] = sum;
+        blurred[cells.at(column, row)] = sum;
       }
     }
     return blurred;
@@ -133,8 +160,8 @@ public final class Speckle {
     List<Markup> shapes = new ArrayList<>();
     shapes.add(
         Markup.of("rect")
-            .with("width", COLUMNS)
-            .with("height", ROWS)
+            .with("width", cells.columns())
+            .with("height", cells.rows())
             .with("fill", new ScreenColour(base).hex()));
     for (int pass = 1; pass <= passes.size(); pass++) {
       String path = runs(pass);
@@ -146,17 +173,17 @@ public final class Speckle {
                 .with("d", path));
       }
     }
-    return new Figure(COLUMNS, ROWS, description(), shapes);
+    return new Figure(cells.columns(), cells.rows(), description(), shapes);
   }
 
   /** The cells in which a pass shows, as strokes along the middles of the rows. */
   private String runs(int pass) {
     StringBuilder path = new StringBuilder();
-    for (int row = 0; row < ROWS; row++) {
+    for (int row = 0; row < cells.rows(); row++) {
       int end = -1;
-      for (int column = 0; column < COLUMNS; column++) {
+      for (int column = 0; column < cells.columns(); column++) {
         int start = column;
-        while (column < COLUMNS && top[row * COLUMNS + column] == pass) {
+        while (column < cells.columns() && top[cells.at(column, row)] == pass) {
           column++;
         }
         if (column > start) {

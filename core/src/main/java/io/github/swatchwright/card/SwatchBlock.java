@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 /**
  * Colours as large fields that touch, so that the eye can compare them along the edge.
  *
- * @param colours one to four, from the left
+ * @param colours at least one, from the left
  * @param width of all of them, where the height is {@value #HEIGHT}
  */
 record SwatchBlock(List<Named> colours, double width) {

@@ -36,6 +36,13 @@ class SpeckleTest {
         .containsExactly(wanted, within(Speckle.TOLERANCE));
   }
 
+  // 3600 cells, rounded once.
+  @Property(tries = 40)
+  void aStripShowsItsShare(@ForAll @DoubleRange(max = 1) double coverage, @ForAll long seed) {
+    Speckle strip = Speckle.strip(BASE, new Speckle.Pass(RUST, coverage), seed);
+    assertThat(strip.shares()[1]).isCloseTo(coverage, within(0.5 / 3600 + 1e-12));
+  }
+
   @Test
   void theDrawnStrokesHaveThatArea() {
     Speckle speckle = speckle(List.of(0.3), 5);
@@ -72,7 +79,7 @@ class SpeckleTest {
         .isThrownBy(() -> new Speckle.Pass(RUST, 1.5))
         .withMessage("coverage is 1.5, must be within [0.0, 1.0]");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> speckle(Collections.nCopies(11, 0.5), 1))
-        .withMessage("number of passes is 11, must be within [0, 10]");
+        .isThrownBy(() -> speckle(Collections.nCopies(13, 0.5), 1))
+        .withMessage("number of passes is 13, must be within [0, 12]");
   }
 }

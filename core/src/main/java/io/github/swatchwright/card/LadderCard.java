@@ -1,0 +1,157 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.SolventRules;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.LadderWarning;
+import io.github.swatchwright.ladder.Rung;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** A ladder of shades: what to add to the pot for each, and how much of the area it covers. */
+public final class LadderCard {
+  private final Ladder ladder;
+  private final long seed;
+  private final Illuminant light;
+  private final PaintColour colours;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private LadderCard(Ladder ladder, long seed, Illuminant light) {
+    this.ladder = ladder;
+    this.seed = seed;
+    this.light = light;
+    this.colours = new PaintColour(light);
+  }
+
+  /**
+   * The card.
+   *
+   * @param ladder what was planned
+   * @param seed where the speckles of its pictures lie
+   * @param light the light that it was planned for
+   */
+  public static Card of(Ladder ladder, long seed, Illuminant light) {
+    return new LadderCard(ladder, seed, light).card();
+  }
+
+  private Card card() {
+    List<SwatchBlock.Named> ends =
+        List.of(
+            new SwatchBlock.Named("From", new ScreenColour(ladder.from())),
+            new SwatchBlock.Named("To", new ScreenColour(ladder.to())));
+    blocks.add(new Colours(ends, Optional.empty()));
+    Set<Medium> media = new TreeSet<>();
+    for (int i = 0; i < ladder.rungs().size(); i++) {
+      blocks.add(rung(i));
+      media.add(medium(ladder.rungs().get(i)));
+    }
+    blocks.add(whole());
+    blocks.add(Note.lamp(light));
+    blocks.addAll(Sayings.cautions(media));
+    return new Card("Ladder", ladder.rungs().size() + " shades", blocks);
+  }
+
+  private static Medium medium(Rung rung) {
+    return rung.pot().parts().get(0).paint().medium();
+  }
+
+  private Section rung(int i) {
+    Rung rung = ladder.rungs().get(i);
+    List<Block> inside = new ArrayList<>();
+    if (i > 0) {
+      Medium below = medium(ladder.rungs().get(i - 1));
+      double thinner = rung.wash().map(Coat::thinner).orElse(0.0);
+      inside.add(Layering.waitAfter(below));
+      inside.addAll(Layering.trouble(SolventRules.of(below, medium(rung), thinner)));
+    }
+    inside.add(
+        rung.wash()
+            .map(wash -> new Drops(List.of(Layering.row(wash))))
+            .orElseGet(() -> RecipeDrops.of(rung.add(), colours)));
+    ScreenColour colour = new ScreenColour(rung.prediction().lab());
+    inside.add(
+        new Colours(
+            List.of(new SwatchBlock.Named("Shade " + (i + 1), colour)),
+            Optional.of(new IntervalRing(rung.prediction().spread()))));
+    inside.add(pass(i, rung));
+    inside.add(facts(rung));
+    for (LadderWarning warning : ladder.warnings()) {
+      if (warning.rung() == i + 1) {
+        inside.add(new Note("Mind", Label.of(warning.text())));
+      }
+    }
+    return new Section(Integer.toString(i + 1), heading(i, rung), inside);
+  }
+
+  private String heading(int i, Rung rung) {
+    if (rung.wash().isPresent()) {
+      return "Wash";
+    }
+    if (ladder.pot().isSeparate()) {
+      return "Mix";
+    }
+    return i == 0
+        ? "Start the pot with"
+        : String.format(
+            Locale.ROOT, "When %.0f %% of the pot is used, add", 100 * ladder.pot().use());
+  }
+
+  /** The pass over the shade before it, or over the base. */
+  private Picture pass(int i, Rung rung) {
+    Lab below =
+        i == 0
+            ? ladder.base().orElse(rung.prediction().lab())
+            : ladder.rungs().get(i - 1).prediction().lab();
+    Speckle speckle =
+        Speckle.strip(below, new Speckle.Pass(rung.prediction().lab(), rung.coverage()), seed + i);
+    return new Picture(
+        speckle.figure(),
+        String.format(Locale.ROOT, "Cover %.0f %% of the area.", 100 * rung.coverage()));
+  }
+
+  private static Facts facts(Rung rung) {
+    Facts facts =
+        Facts.none()
+            .and("Paint", Volume.words(rung.amount()))
+            .and(
+                "In the end",
+                String.format(Locale.ROOT, "shows on %.0f %% of it", 100 * rung.visibleShare()))
+            .and("How sure", Sayings.interval(rung.prediction().intervalDeltaE00()));
+    if (rung.wash().isPresent()) {
+      return facts;
+    }
+    return facts.and(
+        "One drop off",
+        String.format(Locale.ROOT, "changes the shade by ΔE00 %.1f at most", rung.oneDrop()));
+  }
+
+  private Section whole() {
+    List<Speckle.Pass> passes =
+        ladder.rungs().stream()
+            .map(rung -> new Speckle.Pass(rung.prediction().lab(), rung.coverage()))
+            .toList();
+    Lab base = ladder.base().orElse(ladder.rungs().get(0).prediction().lab());
+    List<SwatchBlock.Named> average = new ArrayList<>();
+    ladder
+        .wantedLook()
+        .ifPresent(
+            wanted -> average.add(new SwatchBlock.Named("Wanted", new ScreenColour(wanted))));
+    average.add(new SwatchBlock.Named("From a distance", new ScreenColour(ladder.look())));
+    return new Section(
+        "",
+        "All passes together",
+        List.of(
+            new Picture(
+                Speckle.of(base, passes, seed).figure(),
+                String.format(
+                    Locale.ROOT, "Close up; the base shows on %.0f %%.", 100 * ladder.baseShare())),
+            new Colours(average, Optional.empty())));
+  }
+}
