@@ -57,6 +57,15 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
               return colours;
             }),
         new CardExample(
+            List.of("ladder", "#C8642A", "#3B2A22", "--rungs", "4", "--base", "Dredger grey"),
+            json -> {
+              List<String> colours = new ArrayList<>(List.of("#C8642A", "#3B2A22"));
+              json.get("rungs")
+                  .forEach(rung -> twice(colours, rung.get("predicted").get("srgb").asText()));
+              colours.add(json.get("look").get("srgb").asText());
+              return colours;
+            }),
+        new CardExample(
             List.of("compare", "#8A4B2A", "Red oxide"),
             json ->
                 List.of(
@@ -102,28 +111,26 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
     }
   }
 
-  /** The colours that must be on the card, {@code #RRGGBB}. */
-  List<String> expected() {
+  /**
+   * A card that was made.
+   *
+   * @param file where it is
+   * @param colours that must be on it, {@code #RRGGBB}
+   */
+  record Made(Path file, List<String> colours) {}
+
+  /** Makes the card, {@code html} or {@code svg}. */
+  Made make(Path folder, String ending) {
+    Path file = folder.resolve("card." + ending);
+    List<String> arguments = new ArrayList<>(command);
+    arguments.addAll(List.of("--json", "--card", file.toString()));
+    Run run = Run.of(arguments.toArray(String[]::new));
+    assertThat(run.status()).as(run.err()).isEqualTo(Main.DONE);
     try {
-      return colours.apply(new ObjectMapper().readTree(done("--json")));
+      return new Made(file, colours.apply(new ObjectMapper().readTree(run.out())));
     } catch (JsonProcessingException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** Makes the card. */
-  Path write(Path folder, String ending) {
-    Path file = folder.resolve("card." + ending);
-    done("--card", file.toString());
-    return file;
-  }
-
-  private String done(String... more) {
-    List<String> arguments = new ArrayList<>(command);
-    arguments.addAll(List.of(more));
-    Run run = Run.of(arguments.toArray(String[]::new));
-    assertThat(run.status()).as(run.err()).isEqualTo(Main.DONE);
-    return run.out();
   }
 
   @Override

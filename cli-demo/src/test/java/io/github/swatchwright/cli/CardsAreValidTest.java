@@ -43,7 +43,7 @@ class CardsAreValidTest {
   @Test
   void pagesHaveNoFaults(@TempDir Path folder) throws IOException, SAXException {
     for (CardExample example : CardExample.all(folder)) {
-      assertThat(faults(Files.readString(example.write(folder, "html"))))
+      assertThat(faults(Files.readString(example.make(folder, "html").file())))
           .as(example.toString())
           .isEmpty();
     }

@@ -53,8 +53,9 @@ class CardsInBrowserTest {
   @ParameterizedTest(name = "{1} as {0}")
   @MethodSource("cards")
   void isShownTrueQuietAndInWords(String form, CardExample example, @TempDir Path folder) {
-    List<String> expected = example.expected();
-    BrowserPage page = browser.orElseThrow().open(example.write(folder, form).toUri());
+    CardExample.Made card = example.make(folder, form);
+    List<String> expected = card.colours();
+    BrowserPage page = browser.orElseThrow().open(card.file().toUri());
 
     List<BrowserPage.Place> middles = page.middles(SWATCHES);
     assertThat(middles).hasSameSizeAs(expected);
@@ -83,7 +84,7 @@ class CardsInBrowserTest {
   @MethodSource("forms")
   void paperFollowsTheReadersScheme(String form, @TempDir Path folder) {
     CardExample example = CardExample.all(photos).get(0);
-    BrowserPage page = browser.orElseThrow().open(example.write(folder, form).toUri());
+    BrowserPage page = browser.orElseThrow().open(example.make(folder, form).file().toUri());
     page.show("screen", "light");
     assertThat(new Color(page.screenshot().getRGB(1, 1)).getGreen()).isGreaterThan(240);
     page.show("screen", "dark");

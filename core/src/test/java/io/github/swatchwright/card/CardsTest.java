@@ -6,6 +6,10 @@ import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.Corrector;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.ladder.LadderPlanner;
+import io.github.swatchwright.ladder.LadderRequest;
+import io.github.swatchwright.ladder.Shade;
+import io.github.swatchwright.ladder.Subject;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
@@ -53,6 +57,7 @@ class CardsTest {
           correction(),
           prediction(),
           sample(30),
+          ladder(),
           ComparisonCard.of(
               GREEN.lab(), RED.lab(), Ciede2000.STANDARD.compare(GREEN.lab(), RED.lab()), LIGHT));
 
@@ -78,6 +83,16 @@ class CardsTest {
   private static Card prediction() {
     MixPredictor predictor = MixPredictor.of(OPTICS, TristimulusWeights.D65);
     return PredictionCard.of(Map.of(mixOfAll(), predictor.predict(mixOfAll())), LIGHT);
+  }
+
+  private static Card ladder() {
+    LadderRequest request =
+        LadderRequest.between(
+                new Shade.OfColour(new Swatch.OfLab(Lab.ofD65(80, -10, 5))),
+                new Shade.OfColour(new Swatch.OfLab(Lab.ofD65(30, 20, 20))),
+                LadderRequest.MOST_RUNGS)
+            .withSubject(Subject.RUST);
+    return LadderCard.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1, LIGHT);
   }
 
   private static Card sample(int regions) {
