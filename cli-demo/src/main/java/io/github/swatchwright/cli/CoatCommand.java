@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.CoatCard;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvisor;
@@ -39,9 +40,14 @@ import picocli.CommandLine.Option;
       "  swatchwright coat --base '#656A6C' --coats 'Red oxide:2@1:1 over 40%%' --area 500cm2"
     })
 final class CoatCommand implements Command {
+  /** The same coats give the same picture. */
+  private static final long SEED = 1;
+
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin CardOption card = new CardOption();
 
   @Mixin PhotoReference reference = new PhotoReference();
 
@@ -139,6 +145,7 @@ final class CoatCommand implements Command {
       plan = plan.withAdvice(advisor(predictor, shelf).advise(below, stack, goal.get()));
     }
     CoatPlan whole = plan;
+    card.write(() -> CoatCard.of(whole, SEED, shared.light()));
     shared.give(
         output,
         () -> CoatJson.toText(whole, shared.light()),

@@ -36,8 +36,7 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
             List.of("predict", "Titanium white:6, Red oxide:1.5", "Phthalo green"),
             json -> {
               List<String> colours = new ArrayList<>();
-              json.get("predictions")
-                  .forEach(entry -> twice(colours, entry.get("predicted").get("srgb").asText()));
+              json.get("predictions").forEach(entry -> twice(colours, srgb(entry, "predicted")));
               return colours;
             }),
         new CardExample(
@@ -52,7 +51,7 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
               List<String> colours = new ArrayList<>(List.of("#B47A68", "#C3907F"));
               for (JsonNode addition : json.get("additions")) {
                 colours.add("#B47A68");
-                colours.add(addition.get("predicted").get("srgb").asText());
+                colours.add(srgb(addition, "predicted"));
               }
               return colours;
             }),
@@ -60,17 +59,23 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
             List.of("ladder", "#C8642A", "#3B2A22", "--rungs", "4", "--base", "Dredger grey"),
             json -> {
               List<String> colours = new ArrayList<>(List.of("#C8642A", "#3B2A22"));
-              json.get("rungs")
-                  .forEach(rung -> twice(colours, rung.get("predicted").get("srgb").asText()));
-              colours.add(json.get("look").get("srgb").asText());
+              json.get("rungs").forEach(rung -> twice(colours, srgb(rung, "predicted")));
+              colours.add(srgb(json, "look"));
               return colours;
             }),
         new CardExample(
+            List.of(
+                "coat",
+                "--base",
+                "Dredger grey",
+                "--coats",
+                "Red oxide:2@1:1 over 40%, Whitewash wash:2@1:4, Blue filter:3@1:15"),
+            CardExample::coated),
+        new CardExample(
+            List.of("coat", "--base", "Dredger grey", "--shift", "b=-4"), CardExample::advised),
+        new CardExample(
             List.of("compare", "#8A4B2A", "Red oxide"),
-            json ->
-                List.of(
-                    json.get("reference").get("srgb").asText(),
-                    json.get("sample").get("srgb").asText())),
+            json -> List.of(srgb(json, "reference"), srgb(json, "sample"))),
         new CardExample(
             List.of("sample", photo(folder), "--region", "2,2,30,30", "--region", "45,5,30,30"),
             json -> {
@@ -84,10 +89,46 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
   private static List<String> matched(JsonNode json) {
     List<String> colours = new ArrayList<>();
     for (JsonNode recipe : json.get("recipes")) {
-      colours.add(json.get("target").get("srgb").asText());
-      twice(colours, recipe.get("predicted").get("srgb").asText());
+      colours.add(srgb(json, "target"));
+      twice(colours, srgb(recipe, "predicted"));
     }
     return colours;
+  }
+
+  /** Each coat beside what was before, within its ring, and over both ends of a pre-highlight. */
+  private static List<String> coated(JsonNode json) {
+    List<String> colours = new ArrayList<>();
+    String before = srgb(json, "base");
+    twice(colours, before);
+    for (JsonNode step : json.get("steps")) {
+      colours.add(before);
+      before = srgb(step, "predicted");
+      twice(colours, before);
+      colours.add(srgb(step, "overDarkest"));
+      colours.add(srgb(step, "overLightest"));
+    }
+    return colours;
+  }
+
+  /** The base, what is wanted, and each coat that may be painted beside it. */
+  private static List<String> advised(JsonNode json) {
+    List<String> colours = new ArrayList<>();
+    twice(colours, srgb(json, "base"));
+    String wanted = srgb(json.get("advice"), "target");
+    colours.add(srgb(json, "base"));
+    colours.add(wanted);
+    int shown = 0;
+    for (JsonNode option : json.get("advice").get("options")) {
+      if (shown++ < 4) {
+        colours.add(wanted);
+        twice(colours, srgb(option, "predicted"));
+      }
+    }
+    return colours;
+  }
+
+  private static String srgb(JsonNode json, String field) {
+    return json.get(field).get("srgb").asText();
   }
 
   private static void twice(List<String> colours, String colour) {

@@ -13,6 +13,7 @@ record Sentence(String text) implements Block {
 
   @Override
   public void draw(Sheet sheet) {
+    sheet.down(8);
     sheet.paragraph(text, 0, Sheet.NORMAL, "plain");
   }
 }

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.Corrector;
+import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.CoatAmounts;
+import io.github.swatchwright.coat.CoatPlan;
+import io.github.swatchwright.coat.CoatPredictor;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.ladder.LadderPlanner;
@@ -13,6 +18,7 @@ import io.github.swatchwright.ladder.Subject;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
+import io.github.swatchwright.mix.Application;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
@@ -26,6 +32,7 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -58,6 +65,7 @@ class CardsTest {
           prediction(),
           sample(30),
           ladder(),
+          coats(),
           ComparisonCard.of(
               GREEN.lab(), RED.lab(), Ciede2000.STANDARD.compare(GREEN.lab(), RED.lab()), LIGHT));
 
@@ -93,6 +101,17 @@ class CardsTest {
                 LadderRequest.MOST_RUNGS)
             .withSubject(Subject.RUST);
     return LadderCard.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1, LIGHT);
+  }
+
+  private static Card coats() {
+    Base base = new Base.OfMix(mixOfAll());
+    List<Coat> coats = Collections.nCopies(12, new Coat(mixOfAll(), 1.5, 0.5, 0.3));
+    CoatPredictor predictor = CoatPredictor.of(OPTICS, TristimulusWeights.D65);
+    return CoatCard.of(
+        CoatPlan.of(predictor, base, coats)
+            .withAmounts(CoatAmounts.of(500, Application.USUAL, coats)),
+        1,
+        LIGHT);
   }
 
   private static Card sample(int regions) {

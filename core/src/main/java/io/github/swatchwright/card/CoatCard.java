@@ -1,0 +1,192 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.coat.CoatAdvice;
+import io.github.swatchwright.coat.CoatOption;
+import io.github.swatchwright.coat.CoatPlan;
+import io.github.swatchwright.coat.CoatStep;
+import io.github.swatchwright.coat.OrderNote;
+import io.github.swatchwright.coat.ScaleLightening;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.optics.HidingPower;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.Observer;
+import io.github.swatchwright.spectrum.Reflectance;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Coats over a base in their order, with waits and cautions, and what to paint next. */
+public final class CoatCard {
+  private static final int MOST_OPTIONS = 4;
+
+  private final CoatPlan plan;
+  private final long seed;
+  private final Illuminant light;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private CoatCard(CoatPlan plan, long seed, Illuminant light) {
+    this.plan = plan;
+    this.seed = seed;
+    this.light = light;
+  }
+
+  /**
+   * The card.
+   *
+   * @param plan the coats
+   * @param seed where the speckles of its pictures lie
+   * @param light the light that it was computed for
+   */
+  public static Card of(CoatPlan plan, long seed, Illuminant light) {
+    return new CoatCard(plan, seed, light).card();
+  }
+
+  private Card card() {
+    blocks.add(base());
+    for (int i = 0; i < plan.steps().size(); i++) {
+      blocks.add(step(i));
+    }
+    plan.advice().ifPresent(this::advise);
+    blocks.add(Note.lamp(light));
+    blocks.addAll(Sayings.cautions(plan.media()));
+    int coats = plan.steps().size();
+    String title = coats == 0 ? "What to paint next" : coats == 1 ? "One step" : coats + " steps";
+    return new Card("Coats", title, blocks);
+  }
+
+  private Section base() {
+    List<Block> inside = new ArrayList<>();
+    inside.add(colours(List.of(), "Base", plan.basePrediction()));
+    if (plan.scaleLightening() > 0) {
+      inside.add(
+          new Note(
+              "Scale",
+              String.format(
+                  Locale.ROOT,
+                  "The base is lightened by %.0f %%. %s",
+                  100 * plan.scaleLightening(),
+                  ScaleLightening.DISPUTED)));
+    }
+    return new Section("0", "Below", inside);
+  }
+
+  private static Colours colours(
+      List<SwatchBlock.Named> before, String name, Prediction prediction) {
+    List<SwatchBlock.Named> all = new ArrayList<>(before);
+    all.add(new SwatchBlock.Named(name, new ScreenColour(prediction.lab())));
+    return new Colours(all, Optional.of(new IntervalRing(prediction.spread())));
+  }
+
+  private Section step(int i) {
+    CoatStep step = plan.steps().get(i);
+    Prediction before = i == 0 ? plan.basePrediction() : plan.steps().get(i - 1).prediction();
+    List<Block> inside = new ArrayList<>();
+    below(i).ifPresent(lower -> inside.add(Layering.waitAfter(lower)));
+    if (i == 0 && plan.base().medium().isEmpty()) {
+      inside.add(new Note("Unknown base", "What binds it isn't known: try this on scrap first."));
+    }
+    for (OrderNote note : plan.order()) {
+      if (note.coat() == i + 1) {
+        inside.addAll(Layering.trouble(note.rule()));
+      }
+    }
+    inside.add(new Drops(List.of(Layering.row(step.coat()))));
+    inside.add(
+        colours(
+            List.of(new SwatchBlock.Named("Before", new ScreenColour(before.lab()))),
+            "After",
+            step.prediction()));
+    if (step.coat().coverage() < 1) {
+      inside.add(speckle(i, before, step));
+    }
+    inside.add(
+        new Colours(
+            List.of(
+                new SwatchBlock.Named(
+                    "On a dark pre-highlight", new ScreenColour(step.overDarkest())),
+                new SwatchBlock.Named("On a light one", new ScreenColour(step.overLightest()))),
+            Optional.empty()));
+    inside.add(facts(i, step));
+    return new Section(Integer.toString(i + 1), "Paint", inside);
+  }
+
+  private Optional<Medium> below(int i) {
+    return i == 0 ? plan.base().medium() : Optional.of(plan.steps().get(i - 1).coat().medium());
+  }
+
+  private Facts facts(int i, CoatStep step) {
+    Facts facts =
+        Facts.none()
+            .and("How sure", Sayings.interval(step.prediction().intervalDeltaE00()))
+            .and(
+                "Hiding so far",
+                String.format(
+                    Locale.ROOT,
+                    "contrast ratio %.2f (hides from %.2f on)",
+                    step.contrastRatio(),
+                    HidingPower.HIDES));
+    return plan.amounts()
+        .map(amounts -> facts.and("Paint", Volume.words(amounts.each().get(i))))
+        .orElse(facts);
+  }
+
+  /** The speckle of a coat that covers a share. */
+  private Picture speckle(int i, Prediction before, CoatStep step) {
+    double coverage = step.coat().coverage();
+    Lab covered = coverage == 0 ? before.lab() : covered(before, step.prediction(), coverage);
+    return new Picture(
+        Speckle.strip(before.lab(), new Speckle.Pass(covered, coverage), seed + i).figure(),
+        String.format(Locale.ROOT, "Close up: covers %.0f %% of the area.", 100 * coverage));
+  }
+
+  /** The covered part's colour, by Murray and Davies: Rs = (R − (1 − a)·Rp)/a. */
+  private Lab covered(Prediction before, Prediction after, double coverage) {
+    double[] values = new double[Bands.COUNT];
+    Arrays.setAll(
+        values,
+        band -> {
+          double bare = before.reflectance().at(band);
+          double covered = (after.reflectance().at(band) - (1 - coverage) * bare) / coverage;
+          return Math.max(0, Math.min(1, covered));
+        });
+    return TristimulusWeights.of(light, Observer.CIE_1931).xyz(Reflectance.of(values)).toLab();
+  }
+
+  private void advise(CoatAdvice advice) {
+    SwatchBlock.Named wanted = new SwatchBlock.Named("Wanted", new ScreenColour(advice.target()));
+    blocks.add(
+        new Section(
+            "",
+            "What to paint next",
+            List.of(
+                new Colours(
+                    List.of(new SwatchBlock.Named("Now", new ScreenColour(advice.now())), wanted),
+                    Optional.empty()),
+                new Sentence(
+                    advice.options().isEmpty()
+                        ? "No coat of one of these paints brings it nearer."
+                        : "One of these:"))));
+    advice.options().stream()
+        .limit(MOST_OPTIONS)
+        .forEach(option -> blocks.add(option(option, wanted)));
+  }
+
+  private static Section option(CoatOption option, SwatchBlock.Named wanted) {
+    List<Block> inside = new ArrayList<>();
+    option.worst().ifPresent(note -> inside.addAll(Layering.trouble(note.rule())));
+    inside.add(new Drops(List.of(Layering.row(option.coat()))));
+    inside.add(colours(List.of(wanted), "After", option.prediction()));
+    inside.add(
+        Facts.none()
+            .and("If all goes well", Sayings.difference(option.deltaE00()))
+            .and("Expect", Sayings.expected(option.expectedDeltaE00()))
+            .and("How sure", Sayings.interval(option.prediction().intervalDeltaE00())));
+    return new Section("?", "As a " + option.use().word(), inside);
+  }
+}
