@@ -42,6 +42,11 @@ public final class Candidate implements Comparable<Candidate> {
     return deltaE00;
   }
 
+  /** Whether it is another ratio of the same paints. */
+  boolean samePaints(Candidate other) {
+    return Arrays.equals(paints, other.paints);
+  }
+
   private int totalDrops() {
     return Arrays.stream(drops).sum();
   }

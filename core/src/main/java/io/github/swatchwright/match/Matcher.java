@@ -45,9 +45,9 @@ public final class Matcher {
     this.search = search;
   }
 
-  /** A matcher that tries every recipe. */
+  /** A matcher with the fast exact search, which remembers what it learned of the shelf. */
   public static Matcher of(ShelfOptics optics, TristimulusWeights light) {
-    return new Matcher(optics, light, new ExhaustiveSearch());
+    return new Matcher(optics, light, new PrunedSearch());
   }
 
   /** This matcher with another search. */

@@ -35,8 +35,19 @@ final class MixColour {
   private double highestY = Double.POSITIVE_INFINITY;
 
   MixColour(SearchSpace space, Lab target, int paints) {
-    absorption = space.absorptionPerDrop();
-    scattering = space.scatteringPerDrop();
+    this(space, space.absorptionPerDrop(), space.scatteringPerDrop(), target, paints);
+  }
+
+  /**
+   * The same with the space's tables at hand.
+   *
+   * @param absorption {@link SearchSpace#absorptionPerDrop()}
+   * @param scattering {@link SearchSpace#scatteringPerDrop()}
+   */
+  MixColour(
+      SearchSpace space, double[][] absorption, double[][] scattering, Lab target, int paints) {
+    this.absorption = absorption;
+    this.scattering = scattering;
     k = new double[paints + 1][Bands.COUNT];
     s = new double[paints + 1][Bands.COUNT];
     TristimulusWeights weights = space.viewing().weights();

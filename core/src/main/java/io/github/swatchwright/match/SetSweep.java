@@ -1,0 +1,139 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.spectrum.Bands;
+
+/**
+ * Boxes the colours of whole sets of three or four paints, {@link LaneKernel#LANES} at a time: sets
+ * of one tile of last two paints, and the same first paints. For one thread.
+ */
+final class SetSweep {
+  private static final int LANES = LaneKernel.LANES;
+  private static final int ROWS = 8;
+  private static final int COLUMNS = LANES / ROWS;
+
+  private final BandTables tables;
+  private final SetsOfSize sets;
+  private final SearchRun run;
+  private final CellDescent descent;
+  private final SetQueue queue;
+  private final float[][] corners;
+  private final float[][][] k;
+  private final float[][][] s;
+  private final float[][][] r;
+  private final float[][] low = LaneKernel.byBand();
+  private final float[][] high = LaneKernel.byBand();
+  private final float[][] lowSums = new float[3][LANES];
+  private final float[][] highSums = new float[3][LANES];
+  private final float[] moreK = new float[Bands.COUNT];
+  private final float[] moreS = new float[Bands.COUNT];
+  private final int[] beforeLast = new int[LANES];
+  private final int[] last = new int[LANES];
+  private int lanes;
+
+  SetSweep(BandTables tables, SetsOfSize sets, SearchRun run, CellDescent descent, SetQueue queue) {
+    this.tables = tables;
+    this.sets = sets;
+    this.run = run;
+    this.descent = descent;
+    this.queue = queue;
+    corners = sets.ratios.corners;
+    k = new float[sets.size][Bands.COUNT][LANES];
+    s = new float[sets.size][Bands.COUNT][LANES];
+    r = new float[sets.size][Bands.COUNT][LANES];
+  }
+
+  private static int columns(int paints) {
+    return (paints + COLUMNS - 1) / COLUMNS;
+  }
+
+  /** How many tiles there are; some are empty. */
+  static int tiles(int paints) {
+    return (paints + ROWS - 1) / ROWS * columns(paints);
+  }
+
+  /** Boxes all sets whose last two paints lie in a tile. */
+  void tile(int number) {
+    int row = number / columns(sets.paints) * ROWS;
+    int column = number % columns(sets.paints) * COLUMNS;
+    lanes = 0;
+    int mostBefore = 0;
+    for (int c = row; c < Math.min(row + ROWS, sets.paints); c++) {
+      for (int d = Math.max(c + 1, column); d < Math.min(column + COLUMNS, sets.paints); d++) {
+        beforeLast[lanes] = c;
+        last[lanes] = d;
+        lanes++;
+        mostBefore = c;
+      }
+    }
+    if (lanes == 0) {
+      return;
+    }
+    for (int corner = 0; corner < sets.size; corner++) {
+      float[] shares = corners[corner];
+      for (int lane = 0; lane < lanes; lane++) {
+        tables.copyMix(
+            beforeLast[lane],
+            shares[sets.size - 2],
+            last[lane],
+            shares[sets.size - 1],
+            k[corner],
+            s[corner],
+            lane);
+      }
+    }
+    for (int b = sets.size - 3; b < mostBefore; b++) {
+      if (sets.size == 3) {
+        box(b, -1);
+      } else {
+        for (int a = 0; a < b; a++) {
+          box(b, a);
+        }
+      }
+    }
+  }
+
+  /** Boxes the tile's sets with b, and a unless it is −1, as first paints. */
+  private void box(int b, int a) {
+    if (run.stops()) {
+      return;
+    }
+    for (int corner = 0; corner < sets.size; corner++) {
+      float[] shares = corners[corner];
+      for (int band = 0; band < Bands.COUNT; band++) {
+        moreK[band] = shares[sets.size - 3] * tables.k[b * Bands.COUNT + band];
+        moreS[band] = shares[sets.size - 3] * tables.s[b * Bands.COUNT + band];
+        if (a >= 0) {
+          moreK[band] += shares[0] * tables.k[a * Bands.COUNT + band];
+          moreS[band] += shares[0] * tables.s[a * Bands.COUNT + band];
+        }
+      }
+      LaneKernel.reflectWith(lanes, k[corner], s[corner], moreK, moreS, tables.rest, r[corner]);
+    }
+    LaneKernel.span(lanes, r, low, high);
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.weigh(lanes, low, tables.positive[i], lowSums[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
+      LaneKernel.weigh(lanes, high, tables.positive[i], highSums[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
+    }
+    TargetRegion within = descent.region();
+    SetBoxes boxes = sets.boxes;
+    long head = a < 0 ? b : SetsOfSize.with(a, b);
+    long headRank = a < 0 ? sets.rankOf(0, b) : sets.rankOf(0, a) + sets.rankOf(1, b);
+    for (int lane = 0; lane < lanes; lane++) {
+      int c = beforeLast[lane];
+      if (c <= b) {
+        continue;
+      }
+      long box = BoxWord.ofF(lowSums, highSums, lane);
+      if (boxes != null) {
+        long rank =
+            headRank + sets.rankOf(sets.size - 2, c) + sets.rankOf(sets.size - 1, last[lane]);
+        boxes.setWhole((int) rank, box);
+      }
+      if (within.meets(box)) {
+        queue.put(SetsOfSize.with(SetsOfSize.with(head, c), last[lane]), box);
+      }
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.difference.Ciede2000Bound;
+
+/**
+ * Where the colours within some ΔE00 of a target lie, in the numbers of {@link LaneKernel}, widened
+ * by what single precision may be off: the ranges of X/Xn, Y/Yn and Z/Zn less what the surface
+ * adds, and the scaled box of CIELAB.
+ */
+final class TargetRegion {
+  /**
+   * f of CIELAB is within this of its exact value: a third of {@link BandTables#RELATIVE_ERROR}
+   * times f ≤ 1, which holds on the straight start too, and five roundings of the root.
+   */
+  private static final double ERROR_OF_F = 3e-6;
+
+  /** Of X/Xn, Y/Yn or Z/Zn of a corner, whose shares are rounded too; and its comparison. */
+  private static final double ERROR_OF_BOX = 1e-5;
+
+  /** L*, a* and b* themselves are rounded at sizes up to 500. */
+  private static final double ROUNDING = 1e-4;
+
+  private static final WhitePoint UNIT = new WhitePoint(1, 1, 1);
+
+  /** The steepest that CIELAB's f is. */
+  private static final double SLOPE = 24389.0 / 27 / 116;
+
+  final double limit;
+  final float[] from = new float[3];
+  final float[] to = new float[3];
+
+  /** a*, L*, b* of the target. */
+  final float[] middle;
+
+  /** How far a*, L*, b* in single precision may be from it. */
+  final float[] reach;
+
+  /** What {@link BoxWord#meets} takes for a box of f(X/Xn), f(Y/Yn), f(Z/Zn) from cell corners. */
+  private final long hullWord;
+
+  /** And for a box of L*, a*, b* from computed mixes. */
+  private final long labWord;
+
+  TargetRegion(Lab target, double limit, BandTables tables) {
+    this.limit = limit;
+    Ciede2000Bound bound = Ciede2000Bound.of(target, limit);
+    middle = new float[] {(float) target.a(), (float) target.l(), (float) target.b()};
+    reach =
+        new float[] {
+          finite(bound.reachA() + 1000 * ERROR_OF_F + ROUNDING),
+          finite(bound.reachL() + 116 * ERROR_OF_F + ROUNDING),
+          finite(bound.reachB() + 400 * ERROR_OF_F + ROUNDING)
+        };
+    double stepX = bound.reachL() / 116 + bound.reachA() / 500;
+    double stepY = bound.reachL() / 116;
+    double stepZ = bound.reachL() / 116 + bound.reachB() / 200;
+    double[] steps = {stepX, stepY, stepZ};
+    double fy = (target.l() + 16) / 116;
+    double[] f = {fy + target.a() / 500, fy, fy - target.b() / 200};
+    float[] low = new float[3];
+    float[] high = new float[3];
+    for (int i = 0; i < 3; i++) {
+      double margin = SLOPE * (ERROR_OF_BOX + tables.negative[i]);
+      low[i] = (float) (f[i] - steps[i] - margin);
+      high[i] = (float) (f[i] + steps[i] + margin);
+      from[i] = (float) (decode(f[i] - steps[i]) - tables.surface[i] - ERROR_OF_BOX);
+      to[i] =
+          (float) (decode(f[i] + steps[i]) - tables.surface[i] + tables.negative[i] + ERROR_OF_BOX);
+    }
+    hullWord = BoxWord.region(BoxWord.ofF(low, high));
+    for (int i = 0; i < 3; i++) {
+      low[i] = middle[i] - reach[i];
+      high[i] = middle[i] + reach[i];
+    }
+    labWord = BoxWord.region(BoxWord.ofLab(low, high));
+  }
+
+  /** Whether a box meets it. */
+  boolean meets(long box) {
+    return BoxWord.meets(BoxWord.isLab(box) ? labWord : hullWord, box);
+  }
+
+  private static float finite(double reach) {
+    return (float) Math.min(reach, 1e6);
+  }
+
+  /** t of f, which is at most 2 for anything that paint can have. */
+  private static double decode(double f) {
+    double l = 116 * Math.max(-2, Math.min(2, f)) - 16;
+    return new Lab(l, 0, 0, UNIT).toXyz().y();
+  }
+}
