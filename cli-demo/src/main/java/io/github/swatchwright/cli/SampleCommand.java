@@ -2,6 +2,7 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.SampleCard;
 import io.github.swatchwright.cli.photo.PhotoFile;
+import io.github.swatchwright.cli.photo.PreviewPicture;
 import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
@@ -10,8 +11,11 @@ import io.github.swatchwright.photo.ShadeSearch;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -64,6 +68,13 @@ final class SampleCommand implements Command {
               + " as many as stand for it when no number is given.")
   @Nullable String shades;
 
+  @Option(
+      names = "--preview",
+      paramLabel = "FILE",
+      description =
+          "Write a small PNG of the photo with the regions and their swatches drawn into it.")
+  @Nullable Path preview;
+
   @Mixin PhotoReference reference = new PhotoReference();
 
   SampleCommand(Output output) {
@@ -81,6 +92,9 @@ final class SampleCommand implements Command {
     List<SampleJson.Entry> entries =
         regions(photo).stream().flatMap(region -> read(reader, region)).toList();
     card.write(() -> SampleCard.of(file, reader.reference(), onCard(entries)));
+    if (preview != null) {
+      writePreview(preview, reader, entries);
+    }
     shared.give(
         output,
         () -> SampleJson.toText(file, reader.reference(), entries),
@@ -96,6 +110,28 @@ final class SampleCommand implements Command {
     }
     return reader.shades(region, search(shades)).stream()
         .map(shade -> SampleJson.Entry.of(region, shade));
+  }
+
+  private void writePreview(Path to, PhotoReader reader, List<SampleJson.Entry> entries) {
+    if (to.toAbsolutePath().normalize().equals(Path.of(file).toAbsolutePath().normalize())) {
+      throw new IllegalArgumentException("--preview: " + to + " is the photo itself");
+    }
+    Map<Region, List<SampleJson.Entry>> byRegion =
+        entries.stream()
+            .collect(
+                Collectors.groupingBy(
+                    SampleJson.Entry::region, LinkedHashMap::new, Collectors.toList()));
+    List<PreviewPicture.Read> reads =
+        byRegion.entrySet().stream()
+            .map(
+                read ->
+                    new PreviewPicture.Read(
+                        read.getKey(),
+                        read.getValue().stream().map(entry -> entry.colour().lab()).toList(),
+                        read.getValue().stream().map(SampleJson.Entry::share).toList()))
+            .toList();
+    WholeFile.write(
+        "--preview", to, PreviewPicture.png(reader.photo(), reads, reader.references()));
   }
 
   private static ShadeSearch search(String most) {

@@ -28,6 +28,18 @@ final class WholeFile {
    * @throws IllegalArgumentException when it can't be written there
    */
   static void write(String option, Path file, String text) {
+    write(option, file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes bytes.
+   *
+   * @param option the option that names the file, for messages
+   * @param file where to
+   * @param content what
+   * @throws IllegalArgumentException when it can't be written there
+   */
+  static void write(String option, Path file, byte[] content) {
     try {
       Path absolute = behindLinks(file.toAbsolutePath());
       Path folder = absolute.getParent();
@@ -40,7 +52,7 @@ final class WholeFile {
       }
       Path draft = folder.resolve(".swatchwright-" + ProcessHandle.current().pid() + ".draft");
       try {
-        Files.writeString(draft, text, StandardCharsets.UTF_8);
+        Files.write(draft, content);
         keepPermissions(absolute, draft);
         try (FileChannel channel = FileChannel.open(draft, StandardOpenOption.WRITE)) {
           channel.force(true);

@@ -165,6 +165,9 @@ public final class PhotoFile implements Photo {
       DecodedPixels pixels = inks.isPresent() ? inks(reader, param) : colours(reader, param);
       reader.dispose();
       pixels.handTo(rows, turn);
+    } catch (OutOfMemoryError e) {
+      throw new IllegalArgumentException(
+          "the photo " + path + " needs more memory than Java has; choose a smaller region", e);
     } catch (IOException | RuntimeException e) {
       throw refusal(path, e);
     }

@@ -81,10 +81,21 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
       }
       at += 2 + length;
     }
+    requireEnd(bytes, at);
     return new PhotoTags(
         profile.size() == 0 ? Optional.empty() : Optional.of(profile.toByteArray()),
         orientation,
         channels == FOUR_CHANNELS ? Optional.of(inks) : Optional.empty());
+  }
+
+  /** Readers fill what is missing with grey. Behind the end of the picture, cameras add things. */
+  private static void requireEnd(ByteBuffer bytes, int scan) {
+    for (int at = bytes.limit() - 2; at > scan; at--) {
+      if ((bytes.getShort(at) & 0xFFFF) == 0xFFD9) {
+        return;
+      }
+    }
+    throw new IllegalArgumentException("is cut off or broken: it ends before its picture does");
   }
 
   /** SOF0 to SOF15, among which are three other segments. */

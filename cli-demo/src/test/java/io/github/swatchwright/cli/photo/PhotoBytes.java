@@ -13,7 +13,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Iterator;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
@@ -83,6 +86,11 @@ public final class PhotoBytes {
     return bytes.toByteArray();
   }
 
+  /** A JPEG of quality 95 of channels as they are, without a word on what they mean. */
+  public static byte[] jpeg(Raster channels) {
+    return encoded(new IIOImage(channels, null, null), 0.95f);
+  }
+
   /** A JPEG with segments more, at the front. */
   public static byte[] withSegments(byte[] plain, byte[]... segments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -103,6 +111,91 @@ public final class PhotoBytes {
         .put(head)
         .put(profile)
         .array();
+  }
+
+  /** A profile as two JPEG segments. */
+  public static byte[] profileSegments(byte[] profile) {
+    int half = profile.length / 2;
+    byte[] first = profileSegment(Arrays.copyOf(profile, half));
+    byte[] second = profileSegment(Arrays.copyOfRange(profile, half, profile.length));
+    int number = 4 + "ICC_PROFILE\0".length();
+    first[number + 1] = 2;
+    second[number] = 2;
+    second[number + 1] = 2;
+    return ByteBuffer.allocate(first.length + second.length).put(first).put(second).array();
+  }
+
+  /** An uncompressed TIFF of 8-bit inks (TIFF 6.0, sections 8 and 16) with a profile. */
+  public static byte[] cmykTiff(Raster inks, byte[] profile) {
+    int width = inks.getWidth();
+    int height = inks.getHeight();
+    int[][] entries = {
+      {256, 4, 1, width},
+      {257, 4, 1, height},
+      {258, 3, 4, 0},
+      {259, 3, 1, 1},
+      {262, 3, 1, 5},
+      {273, 4, 1, 0},
+      {277, 3, 1, 4},
+      {278, 4, 1, height},
+      {279, 4, 1, 4 * width * height},
+      {284, 3, 1, 1},
+      {332, 3, 1, 1},
+      {34_675, 7, profile.length, 0}
+    };
+    int bits = 8 + 2 + 12 * entries.length + 4;
+    int pixels = bits + 8;
+    int icc = pixels + 4 * width * height;
+    entries[2][3] = bits;
+    entries[5][3] = pixels;
+    entries[11][3] = icc;
+    ByteBuffer tiff = ByteBuffer.allocate(icc + profile.length);
+    tiff.put(ascii("MM\0*")).putInt(8).putShort((short) entries.length);
+    for (int[] entry : entries) {
+      tiff.putShort((short) entry[0]).putShort((short) entry[1]).putInt(entry[2]);
+      if (entry[1] == 3 && entry[2] == 1) {
+        tiff.putShort((short) entry[3]).putShort((short) 0);
+      } else {
+        tiff.putInt(entry[3]);
+      }
+    }
+    tiff.putInt(0).putLong(0x0008_0008_0008_0008L);
+    for (int sample : inks.getPixels(0, 0, width, height, (int[]) null)) {
+      tiff.put((byte) sample);
+    }
+    return tiff.put(profile).array();
+  }
+
+  /**
+   * A lossless WebP of one colour (RFC 9649): each of its five codes has a single symbol, so that a
+   * pixel takes no bits at all.
+   */
+  public static byte[] flatWebp(int width, int height, int rgb) {
+    BitSet bits = new BitSet();
+    int at = put(bits, 0, 14, width - 1);
+    at = put(bits, at, 14, height - 1);
+    at = put(bits, at, 7, 0);
+    for (int symbol : new int[] {rgb >> 8 & 0xFF, rgb >> 16 & 0xFF, rgb & 0xFF, 0xFF, 0}) {
+      at = put(bits, at, 11, 0b101 | symbol << 3);
+    }
+    byte[] stream = Arrays.copyOf(bits.toByteArray(), (at + 7) / 8);
+    int padded = (stream.length + 2) / 2 * 2;
+    return ByteBuffer.allocate(20 + padded)
+        .order(ByteOrder.LITTLE_ENDIAN)
+        .put(ascii("RIFF"))
+        .putInt(12 + padded)
+        .put(ascii("WEBPVP8L"))
+        .putInt(1 + stream.length)
+        .put((byte) 0x2F)
+        .put(stream)
+        .array();
+  }
+
+  private static int put(BitSet bits, int at, int count, int value) {
+    for (int i = 0; i < count; i++) {
+      bits.set(at + i, (value >> i & 1) == 1);
+    }
+    return at + count;
   }
 
   /** An orientation as a JPEG segment. */
@@ -153,6 +246,11 @@ public final class PhotoBytes {
   /** The profile of a space. */
   public static byte[] profile(RgbSpace space) {
     return RgbProfile.of(space);
+  }
+
+  /** A profile of four invented inks. */
+  public static byte[] inkProfile() {
+    return InkProfile.bytes();
   }
 
   /** An image of 16 bits a channel that carries the profile of its space. */

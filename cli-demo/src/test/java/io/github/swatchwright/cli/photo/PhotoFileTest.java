@@ -1,6 +1,7 @@
 package io.github.swatchwright.cli.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.RgbSpace;
@@ -37,7 +38,7 @@ class PhotoFileTest {
       ExternalCheck.against(
           "Little CMS 2.14", "Display P3 and Adobe RGB pixels to CIELAB under D50, in ΔE00");
 
-  private static final List<Srgb> SCENE =
+  static final List<Srgb> SCENE =
       Stream.of("#8A4B2A", "#C48A2C", "#4E6078", "#B8B4A8", "#5A6E3C", "#5E5048")
           .map(Srgb::parse)
           .toList();
@@ -149,6 +150,34 @@ class PhotoFileTest {
   void turnsAPhotoUpright(int orientation) throws IOException {
     byte[] segment = PhotoBytes.orientationSegment(orientation);
     assertScene(PhotoBytes.jpeg(scene(RgbSpace.SRGB, orientation), segment), JPEG);
+  }
+
+  @Test
+  void readsAWebp() throws IOException {
+    Path path = folder.resolve("flat.webp");
+    Files.write(path, PhotoBytes.flatWebp(40, 30, 0x8A4B2A));
+    PhotoFile photo = PhotoFile.open(path);
+
+    assertThat(photo.width()).isEqualTo(40);
+    Srgb mean = RegionSampler.sample(photo, new Region(0, 0, 40, 30)).mean().encode();
+    assertThat(mean.toHex()).isEqualTo("#8A4B2A");
+  }
+
+  @Test
+  void sixteenBitsOfAPngAreKept() throws IOException {
+    BufferedImage image = PhotoBytes.deepImage(16, 16, RgbSpace.SRGB);
+    for (int i = 0; i < 256; i++) {
+      image.getRaster().setPixel(i % 16, i / 16, new int[] {0x8A40, 0x4B20, 0x2A10});
+    }
+    Path path = folder.resolve("deep.png");
+    Files.write(path, PhotoBytes.png(image));
+    Srgb mean =
+        RegionSampler.sample(PhotoFile.open(path), new Region(0, 0, 16, 16)).mean().encode();
+
+    // A tenth of a step of 8 bits; the quarter step that is looked for would be rounded off.
+    assertThat(255 * mean.red()).isCloseTo(0x8A40 / 257.0, within(0.1));
+    assertThat(255 * mean.green()).isCloseTo(0x4B20 / 257.0, within(0.1));
+    assertThat(255 * mean.blue()).isCloseTo(0x2A10 / 257.0, within(0.1));
   }
 
   @Test
