@@ -14,15 +14,19 @@ import picocli.CommandLine.Option;
 
 /** How large the painted area is, and how paint gets onto it: for amounts. */
 final class AmountOptions {
-  private static final Pattern MEASURE = Pattern.compile("\\s*([-+.\\d]+)\\s*([a-z]+[2²]?)\\s*");
-  private static final Map<String, Double> AREAS = Map.of("mm2", 0.01, "cm2", 1.0, "m2", 1e4);
-  private static final Map<String, Double> LENGTHS = Map.of("mm", 0.1, "cm", 1.0, "m", 100.0);
+  private static final Pattern MEASURE = Pattern.compile("\\s*([-+.\\d]+)\\s*([a-z]+[2²]?)?\\s*");
+  private static final Map<String, Double> AREAS =
+      Map.of("mm2", 0.01, "cm2", 1.0, "m2", 1e4, "", 1.0);
+  private static final Map<String, Double> LENGTHS =
+      Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "", 1.0);
   private static final double PERCENT = 100;
 
   @Option(
       names = "--area",
       paramLabel = "AREA",
-      description = "The area to paint, such as 500cm2 or 0.05m2: tells how much paint it takes.")
+      description =
+          "The area to paint, such as 500cm2 or 0.05m2, for how much paint it takes; in cm² when"
+              + " no unit is given.")
   @Nullable String area;
 
   @Option(
@@ -76,7 +80,7 @@ final class AmountOptions {
 
   private double ofLength(String text) {
     double centimetres = measured("--length", text, LENGTHS);
-    boolean original = text.strip().matches(".*[^cm]m");
+    boolean original = text.strip().toLowerCase(Locale.ROOT).matches(".*[^cm]m");
     if (!original) {
       return ModelArea.ofLength(centimetres);
     }
@@ -95,17 +99,18 @@ final class AmountOptions {
     return Double.parseDouble(form.group(1));
   }
 
-  /** A number and its unit, as a number of cm or cm². */
+  /** A number and its unit as a number of cm or cm², which it also is without a unit. */
   private static double measured(String option, String text, Map<String, Double> units) {
     Matcher form = MEASURE.matcher(text.toLowerCase(Locale.ROOT));
-    Double factor = form.matches() ? units.get(form.group(2).replace('²', '2')) : null;
+    String unit = form.matches() && form.group(2) != null ? form.group(2) : "";
+    Double factor = form.matches() ? units.get(unit.replace('²', '2')) : null;
     if (factor == null) {
       throw new IllegalArgumentException(
           option
               + " is '"
               + text
               + "', must be a number with one of the units "
-              + String.join(", ", new TreeSet<>(units.keySet())));
+              + String.join(", ", new TreeSet<>(units.keySet())).substring(2));
     }
     return factor * number(option, form.group(1), text);
   }

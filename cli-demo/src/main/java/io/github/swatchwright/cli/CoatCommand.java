@@ -27,10 +27,9 @@ import picocli.CommandLine.Option;
 /** Predicts coats over a base, and finds the coat that does what is wanted. */
 @CommandLine.Command(
     name = "coat",
-    description = {
-      "Tells what coats, washes and filters over a base will look like, whether their media go",
-      "together, and which coat does what you want."
-    },
+    description =
+        "Tells what coats, washes and filters over a base will look like, whether their media go"
+            + " together, and which coat does what you want.",
     footer = {
       "",
       "Examples:",
@@ -63,10 +62,9 @@ final class CoatCommand implements Command {
   @Option(
       names = "--coats",
       paramLabel = "COATS",
-      description = {
-        "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\", or",
-        "\"Name:1@1:2 over 60%%\" for one that covers a share; commas between them."
-      })
+      description =
+          "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\", or"
+              + " \"Name:1@1:2 over 60%%\" for one that covers a share; commas between them.")
   @Nullable String coats;
 
   @Option(

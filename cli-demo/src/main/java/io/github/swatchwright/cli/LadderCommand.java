@@ -10,7 +10,6 @@ import io.github.swatchwright.ladder.LadderPlanner;
 import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.PotRule;
 import io.github.swatchwright.ladder.Subject;
-import io.github.swatchwright.mix.Application;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
@@ -18,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -48,6 +48,8 @@ final class LadderCommand implements Command {
   @Mixin PhotoReference reference = new PhotoReference();
 
   @Mixin CoverageOptions coverage = new CoverageOptions();
+
+  @Mixin AmountOptions amounts = new AmountOptions();
 
   @Parameters(
       arity = "0..2",
@@ -94,12 +96,6 @@ final class LadderCommand implements Command {
       paramLabel = "N",
       description = "The most drops in the pot; 80 unless stated, 24 with --separate.")
   @Nullable Integer maxDrops;
-
-  @Option(
-      names = "--area",
-      paramLabel = "CM2",
-      description = "The area in square centimetres; the pot is then large enough for it.")
-  @Nullable Double area;
 
   @Option(
       names = "--wash",
@@ -222,6 +218,7 @@ final class LadderCommand implements Command {
     if (maxDrops != null) {
       rule = rule.withMostDrops(maxDrops);
     }
-    return area == null ? rule : rule.forArea(area, Application.USUAL);
+    OptionalDouble area = amounts.squareCentimetres();
+    return area.isEmpty() ? rule : rule.forArea(area.getAsDouble(), amounts.application());
   }
 }

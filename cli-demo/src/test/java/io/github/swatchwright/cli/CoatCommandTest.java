@@ -60,7 +60,7 @@ class CoatCommandTest {
       "--base", "#808080", "--film", "15", "--solids", "30", "--transfer", "50", "--coats"
     };
     JsonNode byArea =
-        json(with(common, "Red oxide:1@1:1", "--area", "500 cm2")).get("amounts").get("coats");
+        json(with(common, "Red oxide:1@1:1", "--area", "500")).get("amounts").get("coats");
     JsonNode sponged =
         json(with(common, "Red oxide:1@1:1 over 40%", "--area", "0.05m2"))
             .get("amounts")
@@ -171,7 +171,7 @@ class CoatCommandTest {
       textBlock =
           """
           --area|-5cm2|--area is -5.0, must be a finite number above 0
-          --area|5|--area is '5', must be a number with one of the units cm2, m2, mm2
+          --area|5ft|--area is '5ft', must be a number with one of the units cm2, m2, mm2
           --length|18m|--length is 18m: in metres it is the original's and needs --scale 1:N
           --solids|130|--solids is 130.0, must be within [1.0, 100.0]
           --finish|shiny|--finish is 'shiny', must be one of matt, satin, gloss
