@@ -4,7 +4,9 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -52,18 +54,8 @@ public final class Main {
    * @return the exit status: 0 done, 2 wrong use or bad input, 1 a fault of the program
    */
   static int run(String[] args, PrintStream out, PrintStream err, boolean colourBlocks) {
-    CommandLine commandLine = commandLine(new Output(out, err, colourBlocks), args);
     try {
-      CommandLine.ParseResult parsed = commandLine.parseArgs(args);
-      while (parsed.hasSubcommand()) {
-        parsed = parsed.subcommand();
-      }
-      CommandSpec command = parsed.commandSpec();
-      if (parsed.isUsageHelpRequested()) {
-        out.print(command.commandLine().getUsageMessage(Help.Ansi.OFF));
-      } else {
-        ((Command) command.userObject()).run();
-      }
+      run(new Output(out, err, colourBlocks, new Asked(List.of(args)), Clock.systemUTC()));
       return DONE;
     } catch (CommandLine.UnmatchedArgumentException e) {
       err.println("swatchwright: " + unmatched(e));
@@ -78,6 +70,26 @@ public final class Main {
               + ": "
               + oneLine(e.getMessage()));
       return FAULT;
+    }
+  }
+
+  /**
+   * Runs the command that was asked for.
+   *
+   * @throws CommandLine.ParameterException after wrong use
+   * @throws IllegalArgumentException when an argument or a file can't be taken
+   */
+  static void run(Output output) {
+    String[] args = output.asked().arguments().toArray(String[]::new);
+    CommandLine.ParseResult parsed = commandLine(output, args).parseArgs(args);
+    while (parsed.hasSubcommand()) {
+      parsed = parsed.subcommand();
+    }
+    CommandSpec command = parsed.commandSpec();
+    if (parsed.isUsageHelpRequested()) {
+      output.text(command.commandLine().getUsageMessage(Help.Ansi.OFF));
+    } else {
+      ((Command) command.userObject()).run();
     }
   }
 
@@ -103,6 +115,7 @@ public final class Main {
     commands.put("sample", SampleCommand::new);
     commands.put("calibrate", CalibrateCommand::new);
     commands.put("shelf", ShelfCommand::new);
+    commands.put("notebook", NotebookCommand::new);
     return commands;
   }
 

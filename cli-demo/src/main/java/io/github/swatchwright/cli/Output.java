@@ -4,16 +4,25 @@ import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import java.io.PrintStream;
+import java.time.Clock;
 import java.util.Locale;
 
 /**
- * Where results go.
+ * Where the results of one command line go.
  *
  * @param out standard output
  * @param err standard error
  * @param colourBlocks whether it is a terminal that shows colours
+ * @param asked the command line
+ * @param clock tells the date of a notebook's entry
  */
-record Output(PrintStream out, PrintStream err, boolean colourBlocks) {
+record Output(
+    PrintStream out, PrintStream err, boolean colourBlocks, Asked asked, Clock clock) {
+
+  /** The same place for the result of another command line. */
+  Output asking(Asked other) {
+    return new Output(out, err, colourBlocks, other, clock);
+  }
 
   /** Prints a line. */
   void line(String text) {

@@ -1,5 +1,7 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.json.Notebook;
+import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -11,6 +13,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -30,6 +33,12 @@ final class SharedOptions {
       description = "The light to look under: D65 (daylight), D50, A (tungsten), F11 or LED-B3.")
   String lightName = "";
 
+  @Option(
+      names = "--notebook",
+      paramLabel = "FILE",
+      description = "Write down in this file what was asked and found; it is made if need be.")
+  @Nullable Path notebookFile;
+
   @Option(names = "--json", description = "Print one JSON object.")
   boolean json;
 
@@ -38,6 +47,8 @@ final class SharedOptions {
       usageHelp = true,
       description = "Show this help.")
   boolean help;
+
+  private @Nullable Shelf shelf;
 
   /** The light. */
   Illuminant light() {
@@ -55,6 +66,13 @@ final class SharedOptions {
 
   /** The shelf. */
   Shelf shelf() {
+    if (shelf == null) {
+      shelf = readShelf();
+    }
+    return shelf;
+  }
+
+  private Shelf readShelf() {
     Path file = shelfFile;
     try {
       return file == null ? demoShelf() : shelf("--shelf", file);
@@ -84,6 +102,26 @@ final class SharedOptions {
       output.text(jsonText.get());
     } else {
       words.run();
+    }
+    if (notebookFile != null) {
+      writeDown(notebookFile, output, jsonText.get());
+    }
+  }
+
+  private void writeDown(Path file, Output output, String found) {
+    NotebookEntry entry =
+        new NotebookEntry(
+            output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+            NotebookEntry.LIBRARY_VERSION,
+            shelf().name(),
+            ShelfJson.hash(shelf()),
+            output.asked().without("--notebook", true).without("--json", false).arguments(),
+            found);
+    try {
+      Notebook.at(file).append(entry);
+    } catch (IOException e) {
+      throw new IllegalArgumentException(
+          "--notebook: " + file + " can't be written: " + e.getMessage(), e);
     }
   }
 

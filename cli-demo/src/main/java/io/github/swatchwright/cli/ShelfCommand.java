@@ -7,7 +7,6 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,18 +74,14 @@ final class ShelfCommand implements Command {
 
   private static String inWords(Hiding hiding) {
     if (hiding instanceof Hiding.Coats coats) {
-      return plain(coats.coats()) + (coats.coats() == 1 ? " coat" : " coats");
+      return Numbers.plain(coats.coats()) + (coats.coats() == 1 ? " coat" : " coats");
     }
     if (hiding instanceof Hiding.ContrastRatio contrast) {
-      return "contrast " + plain(contrast.ratio());
+      return "contrast " + Numbers.plain(contrast.ratio());
     }
     if (hiding instanceof Hiding.Scattering scattering) {
-      return "S " + plain(scattering.scattering());
+      return "S " + Numbers.plain(scattering.scattering());
     }
     return ((Hiding.Word) hiding).word();
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 }

@@ -25,8 +25,6 @@ final class SwatchwrightCommand implements Command {
 
   @Override
   public void run() {
-    throw new IllegalArgumentException(
-        "name a command: compare, predict, match, correct, ladder, coat, sample, calibrate or "
-            + "shelf; swatchwright --help tells what they do");
+    throw new IllegalArgumentException("name a command; 'swatchwright --help' lists them");
   }
 }

@@ -1,5 +1,7 @@
 package io.github.swatchwright.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 
@@ -8,6 +10,9 @@ sealed interface JsonContent {
 
   /** The content in a message. */
   String inWords();
+
+  /** Writes it as it was read. */
+  void write(JsonGenerator json) throws IOException;
 
   /**
    * An object.
@@ -18,6 +23,21 @@ sealed interface JsonContent {
     @Override
     public String inWords() {
       return "an object";
+    }
+
+    @Override
+    public void write(JsonGenerator json) throws IOException {
+      json.writeStartObject();
+      writeFields(json);
+      json.writeEndObject();
+    }
+
+    /** Writes its fields into an object that is begun already. */
+    void writeFields(JsonGenerator json) throws IOException {
+      for (Map.Entry<String, JsonElement> field : fields.entrySet()) {
+        json.writeFieldName(field.getKey());
+        field.getValue().content().write(json);
+      }
     }
   }
 
@@ -31,6 +51,15 @@ sealed interface JsonContent {
     public String inWords() {
       return "a list";
     }
+
+    @Override
+    public void write(JsonGenerator json) throws IOException {
+      json.writeStartArray();
+      for (JsonElement item : items) {
+        item.content().write(json);
+      }
+      json.writeEndArray();
+    }
   }
 
   /**
@@ -42,6 +71,11 @@ sealed interface JsonContent {
     @Override
     public String inWords() {
       return OneLine.quote(text);
+    }
+
+    @Override
+    public void write(JsonGenerator json) throws IOException {
+      json.writeString(text);
     }
   }
 
@@ -55,6 +89,14 @@ sealed interface JsonContent {
     public String inWords() {
       return digits;
     }
+
+    @Override
+    public void write(JsonGenerator json) throws IOException {
+      if (!Character.isDigit(digits.charAt(digits.length() - 1))) {
+        throw new IllegalArgumentException("there is a " + digits + ", which JSON doesn't have");
+      }
+      json.writeNumber(digits);
+    }
   }
 
   /**
@@ -66,6 +108,11 @@ sealed interface JsonContent {
     @Override
     public String inWords() {
       return word;
+    }
+
+    @Override
+    public void write(JsonGenerator json) throws IOException {
+      json.writeRawValue(word);
     }
   }
 }

@@ -2,6 +2,7 @@ package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -24,17 +25,40 @@ final class JsonOutput {
 
   /** The text of an object with those fields. */
   static String object(Fields fields) {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    PrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+    return write(
+            json -> {
+              json.setPrettyPrinter(printer);
+              object(json, fields);
+            })
+        + "\n";
+  }
+
+  /** The text of an object that was read. */
+  static String object(JsonContent.Members object) {
+    return object(object::writeFields);
+  }
+
+  /** The same on one line, without a line feed. */
+  static String line(Fields fields) {
+    return write(json -> object(json, fields));
+  }
+
+  private static String write(Fields content) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-      json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
-      json.writeStartObject();
-      fields.write(json);
-      json.writeEndObject();
+      content.write(json);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.append('\n').toString();
+    return text.toString();
+  }
+
+  private static void object(JsonGenerator json, Fields fields) throws IOException {
+    json.writeStartObject();
+    fields.write(json);
+    json.writeEndObject();
   }
 
   /** The same, refused when it is too long to be read again. */
@@ -51,6 +75,11 @@ final class JsonOutput {
   /** Writes a string that can be read again: not too long, and of whole characters. */
   static void text(JsonGenerator json, String field, String text) throws IOException {
     json.writeStringField(field, readable(field, text, JsonDocument.LONGEST_STRING));
+  }
+
+  /** A string in a list that can be read again. */
+  static String item(String field, String text) {
+    return readable(field, text, JsonDocument.LONGEST_STRING);
   }
 
   /** A field name that can be read again. */

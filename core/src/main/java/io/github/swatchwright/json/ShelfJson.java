@@ -6,9 +6,13 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,6 +109,16 @@ public final class ShelfJson {
    */
   public static String toText(Shelf shelf) {
     return JsonOutput.document(json -> write(json, shelf));
+  }
+
+  /** SHA-256 of all that the shelf holds, 64 hexadecimal digits; a file's layout is no part. */
+  public static String hash(Shelf shelf) {
+    byte[] text = JsonOutput.line(json -> write(json, shelf)).getBytes(StandardCharsets.UTF_8);
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 
   private static void write(JsonGenerator json, Shelf shelf) throws IOException {

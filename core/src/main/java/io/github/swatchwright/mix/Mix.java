@@ -133,6 +133,25 @@ public record Mix(List<Part> parts) {
     return Double.parseDouble(digits);
   }
 
+  /** Volume in millilitres. */
+  public double millilitres() {
+    return parts.stream().mapToDouble(Part::millilitres).sum();
+  }
+
+  /**
+   * The same ratio in as many batches as it takes for a volume: every number of drops is multiplied
+   * by the same whole number.
+   *
+   * @param millilitres the least volume, above 0 to 10,000
+   */
+  public Mix enoughFor(double millilitres) {
+    Require.positive("millilitres", millilitres);
+    Require.within("millilitres", millilitres, 0, 1e4);
+    double batches = Math.max(1, Math.ceil(millilitres / millilitres() - 1e-9));
+    return new Mix(
+        parts.stream().map(part -> new Part(part.paint(), part.drops() * batches)).toList());
+  }
+
   /** The mix as {@link #parse} reads it. */
   public String toText() {
     return parts.stream()

@@ -1,0 +1,285 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.calibrate.CardSet;
+import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.json.AgainJson;
+import io.github.swatchwright.json.CardsJson;
+import io.github.swatchwright.json.Notebook;
+import io.github.swatchwright.json.NotebookEntry;
+import io.github.swatchwright.json.NotebookListJson;
+import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Looks into a notebook, and uses what was found before. */
+@CommandLine.Command(
+    name = "notebook",
+    description = "Lists a notebook that --notebook wrote, and does again what stands there.",
+    footer = {
+      "",
+      "Examples:",
+      "  swatchwright match '#8A4B2A' --notebook bench.jsonl",
+      "  swatchwright notebook bench.jsonl --repeat 1 --millilitres 4",
+      "  swatchwright notebook bench.jsonl --test-card 1 --measured '#8C4E2D' --out cards.json"
+    })
+final class NotebookCommand implements Command {
+  private static final Set<String> WRITING = Set.of("calibrate", "notebook");
+
+  private final Output output;
+
+  @Mixin SharedOptions shared = new SharedOptions();
+
+  @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's file.")
+  @Nullable Path file;
+
+  @Option(names = "--show", paramLabel = "N", description = "Show all of an entry, by its number.")
+  @Nullable Integer show;
+
+  @Option(
+      names = "--repeat",
+      paramLabel = "N",
+      description = "Ask an entry's question again, with the shelf as it is today.")
+  @Nullable Integer repeat;
+
+  @Option(
+      names = "--millilitres",
+      paramLabel = "ML",
+      description = "With --repeat: mix the same paint again, enough for this volume.")
+  @Nullable Double millilitres;
+
+  @Option(
+      names = "--test-card",
+      paramLabel = "N",
+      description = "Make a test card of an entry's mix and its --measured colour, for calibrate.")
+  @Nullable Integer testCard;
+
+  @Option(
+      names = "--measured",
+      paramLabel = "COLOUR",
+      description = "With --test-card: the colour of the mix, painted and dry.")
+  @Nullable String measured;
+
+  @Option(
+      names = "--out",
+      paramLabel = "CARDS",
+      description = "With --test-card: the file of test cards to add it to.")
+  @Nullable Path cardsFile;
+
+  @Option(
+      names = "--mix",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Which of an entry's mixes is meant; the first unless stated.")
+  int mixNumber;
+
+  NotebookCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    Notebook.Contents contents = contents(Objects.requireNonNull(file));
+    checkOptions();
+    if (show != null) {
+      show(show, entry("--show", show, contents));
+    } else if (repeat != null) {
+      repeat(repeat, entry("--repeat", repeat, contents));
+    } else if (testCard != null) {
+      makeCard(entry("--test-card", testCard, contents));
+    } else {
+      list(contents);
+    }
+  }
+
+  private void checkOptions() {
+    int actions = (show == null ? 0 : 1) + (repeat == null ? 0 : 1) + (testCard == null ? 0 : 1);
+    if (actions > 1) {
+      throw new IllegalArgumentException("give one of --show, --repeat and --test-card, not more");
+    }
+    if (millilitres != null && repeat == null) {
+      throw new IllegalArgumentException("--millilitres goes with --repeat");
+    }
+    if ((testCard == null) != (measured == null) || (testCard == null) != (cardsFile == null)) {
+      throw new IllegalArgumentException("--test-card, --measured and --out go together");
+    }
+  }
+
+  private static Notebook.Contents contents(Path file) {
+    try {
+      return Notebook.at(file).read();
+    } catch (NoSuchFileException e) {
+      throw new IllegalArgumentException("NOTEBOOK: there is no file " + file, e);
+    } catch (IOException e) {
+      throw new IllegalArgumentException(
+          "NOTEBOOK: " + file + " can't be read: " + e.getMessage(), e);
+    }
+  }
+
+  private static NotebookEntry entry(String option, int number, Notebook.Contents contents) {
+    int last = contents.entries().size();
+    if (number < 1 || number > last) {
+      throw new IllegalArgumentException(
+          option + " is " + number + ", must be the number of an entry, 1 to " + last);
+    }
+    return contents.entries().get(number - 1);
+  }
+
+  private void list(Notebook.Contents contents) {
+    shared.give(output, () -> NotebookListJson.toText(contents), () -> print(contents));
+  }
+
+  private void print(Notebook.Contents contents) {
+    int number = 1;
+    for (NotebookEntry entry : contents.entries()) {
+      output.line("%3d  %s", number++, head(entry));
+    }
+    if (contents.entries().isEmpty()) {
+      output.line("The notebook has no entries.");
+    }
+    for (Notebook.SetAside line : contents.setAside()) {
+      output.line("Set aside, since it isn't an entry: %s.", line.reason());
+    }
+  }
+
+  private static String head(NotebookEntry entry) {
+    String date = entry.date().toString().replace('T', ' ');
+    return date.substring(0, 16) + "  " + new Asked(entry.asked()).toText();
+  }
+
+  private void show(int number, NotebookEntry entry) {
+    shared.give(
+        output,
+        () -> NotebookListJson.toText(number, entry),
+        () -> {
+          output.line("Asked    %s (UTC)", head(entry));
+          output.line("Shelf    %s, SHA-256 %s", entry.shelfName(), entry.shelfHash());
+          output.line("Library  %s", entry.library());
+          output.text(entry.found());
+        });
+  }
+
+  private void repeat(int number, NotebookEntry entry) {
+    Asked asked = new Asked(entry.asked());
+    asked.value("--shelf").map(Path::of).ifPresent(this::useShelf);
+    boolean changed = !ShelfJson.hash(shared.shelf()).equals(entry.shelfHash());
+    if (millilitres != null) {
+      mixAgain(number, entry, changed, millilitres);
+      return;
+    }
+    String command = entry.asked().get(0);
+    if (WRITING.contains(command) || asked.writesFile()) {
+      throw new IllegalArgumentException(
+          "entry "
+              + number
+              + " is of a command that writes files; to do that again, run: swatchwright "
+              + asked.toText());
+    }
+    askAgain(asked, changed);
+  }
+
+  /** The shelf of the entry, unless another is named now. */
+  private void useShelf(Path then) {
+    if (shared.shelfFile == null) {
+      shared.shelfFile = then;
+    }
+  }
+
+  private void askAgain(Asked asked, boolean changed) {
+    Asked again = asked.without("--card", true).without("--plot", true);
+    if (shared.shelfFile != null) {
+      again = again.without("--shelf", true).with("--shelf", shared.shelfFile.toString());
+    }
+    if (shared.json) {
+      again = again.with("--json");
+    } else {
+      output.line("Again: %s", again.toText());
+      warn(changed);
+    }
+    if (shared.notebookFile != null) {
+      again = again.with("--notebook", shared.notebookFile.toString());
+    }
+    Main.run(output.asking(again));
+  }
+
+  private void warn(boolean changed) {
+    if (changed) {
+      output.line("The shelf is not as it was then: the result may differ.");
+    }
+    output.line("");
+  }
+
+  private void mixAgain(int number, NotebookEntry entry, boolean changed, double volume) {
+    Shelf shelf = shared.shelf();
+    Mix mix = chosen(Notebook.mixes(entry, shelf)).enoughFor(volume);
+    MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), shared.weights());
+    Prediction prediction = predictor.predict(mix);
+    shared.give(
+        output,
+        () -> AgainJson.toText(mix, prediction, changed, shared.light()),
+        () -> {
+          output.line("Entry %d again, %.2f ml:", number, mix.millilitres());
+          warn(changed);
+          mix.parts().forEach(part -> output.line("  %6s %s", drops(part), part.paint().name()));
+          output.line("  %s", PredictionText.colour(output, prediction));
+          output.line("  %s", PredictionText.interval(prediction));
+        });
+  }
+
+  private static String drops(Mix.Part part) {
+    return Numbers.plain(part.drops()) + (part.drops() == 1 ? " drop " : " drops");
+  }
+
+  private Mix chosen(List<Mix> mixes) {
+    if (mixes.isEmpty()) {
+      throw new IllegalArgumentException("that entry holds no mix");
+    }
+    if (mixNumber < 1 || mixNumber > mixes.size()) {
+      throw new IllegalArgumentException(
+          "--mix is " + mixNumber + ", must be within [1, " + mixes.size() + "]");
+    }
+    return mixes.get(mixNumber - 1);
+  }
+
+  private void makeCard(NotebookEntry entry) {
+    new Asked(entry.asked()).value("--shelf").map(Path::of).ifPresent(this::useShelf);
+    Shelf shelf = shared.shelf();
+    Mix mix = chosen(Notebook.mixes(entry, shelf));
+    TestCard card = TestCard.ofMix(mix, ColourArgument.parse(Objects.requireNonNull(measured), shelf));
+    Path out = Objects.requireNonNull(cardsFile);
+    List<TestCard> cards = new ArrayList<>(earlierCards(out));
+    cards.add(card);
+    String text = CardsJson.toText(new CardSet(cards));
+    WholeFile.write(out, text);
+    shared.give(
+        output,
+        () -> text,
+        () -> {
+          output.line("Card %d: %s", cards.size(), mix.toText());
+          output.line("Written to %s; 'swatchwright calibrate' learns from it.", out);
+        });
+  }
+
+  private static List<TestCard> earlierCards(Path file) {
+    try {
+      return Files.exists(file) ? CardsJson.read(file).cards() : List.of();
+    } catch (IOException e) {
+      throw new IllegalArgumentException("--out: " + file + " can't be read: " + e.getMessage(), e);
+    }
+  }
+}

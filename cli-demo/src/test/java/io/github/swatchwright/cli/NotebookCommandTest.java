@@ -1,0 +1,170 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.swatchwright.calibrate.CardSet;
+import io.github.swatchwright.json.CardsJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NotebookCommandTest {
+
+  private static String done(String... args) {
+    Run run = Run.of(args);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.status()).isZero();
+    return run.out();
+  }
+
+  private static JsonNode json(String... args) throws IOException {
+    return new ObjectMapper().readTree(done(args));
+  }
+
+  /** A notebook with a search for recipes and a prediction, on a shelf of its own. */
+  private static String notebook(Path folder, String shelf) {
+    String file = folder.resolve("bench.jsonl").toString();
+    done("match", "#707A70", "--shelf", shelf, "--alternatives", "2", "--notebook", file);
+    done("predict", "White:3, Black:1.5", "--json", "--notebook=" + file, "--shelf=" + shelf);
+    return file;
+  }
+
+  private static String shelf(Path folder) throws IOException {
+    return Files.copy(Path.of(Run.fiveShelf()), folder.resolve("five.json")).toString();
+  }
+
+  @Test
+  void listsWhatWasAskedWithoutTheNotebookItself(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+
+    JsonNode entries = json("notebook", notebook(folder, shelf), "--json").get("entries");
+
+    assertThat(entries).hasSize(2);
+    assertThat(entries.get(0).get("asked").toString())
+        .isEqualTo(
+            "[\"match\",\"#707A70\",\"--shelf\",\"" + shelf + "\",\"--alternatives\",\"2\"]");
+    assertThat(entries.get(1).get("asked").toString())
+        .isEqualTo("[\"predict\",\"White:3, Black:1.5\",\"--shelf=" + shelf + "\"]");
+    assertThat(entries.get(0).get("shelf").get("name").asText()).isEqualTo("Five invented paints");
+    assertThat(entries.get(0).get("date").asText())
+        .matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\dZ");
+  }
+
+  @Test
+  void showsWhatWasFound(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+    String file = notebook(folder, shelf);
+
+    assertThat(json("notebook", file, "--show", "2", "--json").get("found"))
+        .isEqualTo(json("predict", "White:3, Black:1.5", "--json", "--shelf", shelf));
+  }
+
+  @Test
+  void asksTheSameQuestionAgain(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+    String file = notebook(folder, shelf);
+
+    assertThat(json("notebook", file, "--repeat", "1", "--json"))
+        .isEqualTo(json("notebook", file, "--show", "1", "--json").get("found"));
+    assertThat(done("notebook", file, "--repeat", "1")).doesNotContain("not as it was");
+  }
+
+  @Test
+  void mixesTheSameAgainForAVolume(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+    String file = notebook(folder, shelf);
+
+    JsonNode again = json("notebook", file, "--repeat", "2", "--millilitres", "4", "--json");
+
+    // A batch is 4.5 drops of 0.04 ml: 22 of them are 3.96 ml, 23 are 4.14 ml.
+    assertThat(again.get("millilitres").asDouble()).isEqualTo(4.14);
+    assertThat(again.get("drops").toString())
+        .isEqualTo("[{\"paint\":\"White\",\"drops\":69.0},{\"paint\":\"Black\",\"drops\":34.5}]");
+    assertThat(again.get("shelfChanged").asBoolean()).isFalse();
+  }
+
+  @Test
+  void warnsWhenTheShelfIsAnother(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+    String file = notebook(folder, shelf);
+    Files.writeString(
+        Path.of(shelf), Files.readString(Path.of(shelf)).replace("Five invented", "5 invented"));
+
+    assertThat(done("notebook", file, "--repeat", "1")).contains("The shelf is not as it was then");
+    assertThat(done("notebook", file, "--repeat", "2", "--millilitres", "1"))
+        .contains("The shelf is not as it was then");
+  }
+
+  @Test
+  void turnsEntriesIntoTestCards(@TempDir Path folder) throws IOException {
+    String shelf = shelf(folder);
+    String file = notebook(folder, shelf);
+    Path cards = folder.resolve("cards.json");
+
+    done("notebook", file, "--test-card", "2", "--measured", "#8A8A88", "--out", cards.toString());
+    done("notebook", file, "--test-card", "1", "--measured", "#717A71", "--out", cards.toString());
+
+    CardSet set = CardsJson.read(cards);
+    assertThat(set.cards()).hasSize(2);
+    assertThat(set.cards().get(0).parts())
+        .extracting(part -> part.paint())
+        .containsExactly("White", "Black");
+    assertThat(set.cards().get(0).parts().get(1).amount()).isEqualTo(1.5);
+    done(
+        "calibrate",
+        cards.toString(),
+        "--shelf",
+        shelf,
+        "--out",
+        folder.resolve("better.json").toString());
+  }
+
+  @Test
+  void setsATornLineAside(@TempDir Path folder) throws IOException {
+    String file = notebook(folder, shelf(folder));
+    String text = Files.readString(Path.of(file));
+    Files.writeString(Path.of(file), text.substring(0, text.length() - 20));
+
+    assertThat(done("notebook", file)).contains("  1  ", "Set aside", "line 2: ");
+  }
+
+  @ParameterizedTest(name = "notebook {0} is refused: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          --show 3|--show is 3, must be the number of an entry, 1 to 2
+          --show 1 --repeat 1|give one of --show, --repeat and --test-card, not more
+          --millilitres 4|--millilitres goes with --repeat
+          --repeat 1 --millilitres 0|millilitres is 0.0, must be a finite number above 0
+          --test-card 1|--test-card, --measured and --out go together
+          --repeat 1 --millilitres 1 --mix 3|--mix is 3, must be within [1, 2]
+          """)
+  void refuses(String options, String message, @TempDir Path folder) throws IOException {
+    String file = notebook(folder, shelf(folder));
+
+    Run run =
+        Run.of(
+            new Asked(java.util.List.of("notebook", file))
+                .with(options.split(" "))
+                .arguments()
+                .toArray(String[]::new));
+
+    assertThat(run.err().strip()).isEqualTo("swatchwright: " + message);
+    assertThat(run.status()).isEqualTo(2);
+  }
+
+  @Test
+  void refusesANotebookThatIsNotThere(@TempDir Path folder) {
+    Path file = folder.resolve("none.jsonl");
+
+    assertThat(Run.of("notebook", file.toString()).err().strip())
+        .isEqualTo("swatchwright: NOTEBOOK: there is no file " + file);
+  }
+}

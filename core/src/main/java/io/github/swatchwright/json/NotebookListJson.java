@@ -1,0 +1,58 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+
+/** What a notebook holds, as JSON: its {@code entries}, numbered from 1, and what is set aside. */
+public final class NotebookListJson {
+  private NotebookListJson() {}
+
+  /** All entries, without what was found. */
+  public static String toText(Notebook.Contents contents) {
+    return JsonOutput.object(
+        json -> {
+          json.writeArrayFieldStart("entries");
+          int number = 1;
+          for (NotebookEntry entry : contents.entries()) {
+            json.writeStartObject();
+            write(json, number++, entry);
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("setAside");
+          for (Notebook.SetAside line : contents.setAside()) {
+            json.writeStartObject();
+            json.writeNumberField("line", line.line());
+            json.writeStringField("reason", line.reason());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+        });
+  }
+
+  /** One entry with all that was found. */
+  public static String toText(int number, NotebookEntry entry) {
+    return JsonOutput.object(
+        json -> {
+          write(json, number, entry);
+          json.writeFieldName("found");
+          JsonDocument.parse(entry.found(), "found").content().write(json);
+        });
+  }
+
+  private static void write(JsonGenerator json, int number, NotebookEntry entry)
+      throws IOException {
+    json.writeNumberField("number", number);
+    json.writeStringField("date", entry.date().toString());
+    json.writeStringField("library", entry.library());
+    json.writeObjectFieldStart("shelf");
+    json.writeStringField("name", entry.shelfName());
+    json.writeStringField("sha256", entry.shelfHash());
+    json.writeEndObject();
+    json.writeArrayFieldStart("asked");
+    for (String argument : entry.asked()) {
+      json.writeString(argument);
+    }
+    json.writeEndArray();
+  }
+}
