@@ -24,7 +24,7 @@ class ArchitectureTest {
         .consideringOnlyDependenciesInLayers()
         .withOptionalLayers(true)
         .layer("exchange")
-        .definedBy(ROOT + ".json..", ROOT + ".card..")
+        .definedBy(ROOT + ".json..", ROOT + ".exchange..", ROOT + ".card..")
         .layer("asking")
         .definedBy(
             ROOT + ".match..",

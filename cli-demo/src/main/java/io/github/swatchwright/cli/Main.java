@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.exchange.BadLinesException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -57,6 +58,9 @@ public final class Main {
     try {
       run(new Output(out, err, colourBlocks, new Asked(List.of(args)), Clock.systemUTC()));
       return DONE;
+    } catch (BadLinesException e) {
+      err.println("swatchwright: " + e.getMessage());
+      return REFUSED;
     } catch (CommandLine.UnmatchedArgumentException e) {
       err.println("swatchwright: " + unmatched(e));
       return REFUSED;

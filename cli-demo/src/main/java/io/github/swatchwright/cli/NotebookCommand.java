@@ -201,7 +201,7 @@ final class NotebookCommand implements Command {
   }
 
   private void askAgain(Asked asked, boolean changed) {
-    Asked again = asked.without("--card", true).without("--plot", true);
+    Asked again = asked.without("--card", true).without("--plot", true).without("--table", true);
     if (shared.shelfFile != null) {
       again = again.without("--shelf", true).with("--shelf", shared.shelfFile.toString());
     }

@@ -39,6 +39,12 @@ final class SharedOptions {
       description = "Write down in this file what was asked and found; it is made if need be.")
   @Nullable Path notebookFile;
 
+  @Option(
+      names = "--table",
+      paramLabel = "FILE",
+      description = "Write the result as a table too: a .csv, .gpl (GIMP palette) or .json file.")
+  @Nullable Path tableFile;
+
   @Option(names = "--json", description = "Print one JSON object.")
   boolean json;
 
@@ -102,6 +108,9 @@ final class SharedOptions {
       output.text(jsonText.get());
     } else {
       words.run();
+    }
+    if (tableFile != null) {
+      ResultFile.write(tableFile, jsonText.get());
     }
     if (notebookFile != null) {
       writeDown(notebookFile, output, jsonText.get());

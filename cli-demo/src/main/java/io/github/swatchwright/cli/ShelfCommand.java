@@ -1,23 +1,34 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Checks and lists a shelf. */
 @CommandLine.Command(
     name = "shelf",
     description = "Checks a shelf, and lists its paints with colour, medium and hiding.",
-    footer = {"", "Example:", "  swatchwright shelf --light A"})
+    footer = {
+      "",
+      "Examples:",
+      "  swatchwright shelf --light A",
+      "  swatchwright shelf --export bench.csv",
+      "  swatchwright shelf --import bench.csv --out bench.shelf.json"
+    })
 final class ShelfCommand implements Command {
   /** More coats than this only say that the paint doesn't hide. */
   private static final double MANY_COATS = 99;
@@ -26,6 +37,34 @@ final class ShelfCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
+  @Option(
+      names = "--import",
+      paramLabel = "FILE",
+      description =
+          "Take the paints of this file: .csv, .gpl (GIMP palette), .json, or .cgats, .txt, .ti3 or"
+              + " .it8 (CGATS, as instruments write).")
+  @Nullable Path importFile;
+
+  @Option(
+      names = "--medium",
+      paramLabel = "MEDIUM",
+      description =
+          "With --import: the medium where the file tells none: acrylic, lacquer, enamel, oil or"
+              + " water.")
+  @Nullable String medium;
+
+  @Option(
+      names = "--out",
+      paramLabel = "NEW",
+      description = "With --import: the shelf file to write, as JSON.")
+  @Nullable Path newFile;
+
+  @Option(
+      names = "--export",
+      paramLabel = "FILE",
+      description = "Write the shelf as a .csv, .gpl (GIMP palette) or .json file.")
+  @Nullable Path exportFile;
+
   ShelfCommand(Output output) {
     this.output = output;
   }
@@ -33,8 +72,39 @@ final class ShelfCommand implements Command {
   @Override
   public void run() {
     TristimulusWeights light = shared.weights();
-    ShelfReport report = ShelfReport.of(ShelfOptics.estimate(shared.shelf()), light);
+    Shelf shelf = shelf();
+    if (newFile != null) {
+      write(shelf, newFile, light);
+      return;
+    }
+    if (exportFile != null) {
+      ShelfFiles.write("--export", exportFile, shelf);
+    }
+    ShelfReport report = ShelfReport.of(ShelfOptics.estimate(shelf), light);
     shared.give(output, () -> ShelfReportJson.toText(report, shared.light()), () -> print(report));
+  }
+
+  /** A new shelf is looked through as far as it takes no estimate: it may be a large one. */
+  private void write(Shelf shelf, Path file, TristimulusWeights light) {
+    WholeFile.write("--out", file, ShelfJson.toText(shelf));
+    ShelfReport report = ShelfReport.ofLabels(shelf, light);
+    shared.give(
+        output,
+        () -> ShelfReportJson.toText(report, shared.light()),
+        () -> {
+          report.problems().forEach(problem -> output.line("Note: %s.", problem));
+          output.line("%d paints written to %s.", report.paints().size(), file);
+        });
+  }
+
+  private Shelf shelf() {
+    if (importFile == null) {
+      if (newFile != null || medium != null) {
+        throw new IllegalArgumentException("--out and --medium go with --import");
+      }
+      return shared.shelf();
+    }
+    return ShelfFiles.read(importFile, Optional.ofNullable(medium).map(MediumOption::parse));
   }
 
   private void print(ShelfReport report) {

@@ -7,11 +7,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -212,15 +215,26 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "compare", "predict", "match", "correct", "coat", "shelf"})
-  void helpHasAnExampleThatWorks(String command) {
+  @ValueSource(
+      strings = {"", "compare", "predict", "match", "correct", "coat", "shelf", "notebook"})
+  void helpHasAnExampleThatWorks(String command, @TempDir Path folder) {
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 
     List<String> examples =
         help.lines().map(String::strip).filter(line -> line.startsWith("swatchwright ")).toList();
 
     assertThat(examples).isNotEmpty();
-    examples.forEach(example -> assertThat(done(words(example))).isNotEmpty());
+    examples.forEach(example -> assertThat(done(in(folder, words(example)))).isNotEmpty());
+  }
+
+  /**
+   * The arguments with files, which examples call {@code bench.} or {@code cards.}, in a folder.
+   */
+  private static String[] in(Path folder, String[] words) {
+    return Arrays.stream(words)
+        .map(word -> word.matches("(bench|cards)\\.[a-z.]+") ? folder.resolve(word) : word)
+        .map(Object::toString)
+        .toArray(String[]::new);
   }
 
   /** The arguments after the program's name, as a shell parts them: in quotes or by spaces. */

@@ -17,7 +17,7 @@ import java.util.Set;
 public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surface) {
 
   /** The most paints on one shelf. */
-  public static final int MOST_PAINTS = 5000;
+  public static final int MOST_PAINTS = 10_000;
 
   /** Copies the list; refuses an empty or overlong shelf and duplicate names. */
   public Shelf {

@@ -53,6 +53,18 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
     return new ShelfReport(optics.shelf().name(), entries, problems);
   }
 
+  /** Looks at what is stated alone: colours, and paints that can't be computed with. */
+  public static ShelfReport ofLabels(Shelf shelf, TristimulusWeights light) {
+    List<Entry> entries = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (Paint paint : shelf.paints()) {
+      Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));
+      entries.add(new Entry(paint, masstone, OptionalDouble.empty()));
+      paint.whyNotComputable().ifPresent(why -> problems.add("'" + paint.name() + "' " + why));
+    }
+    return new ShelfReport(shelf.name(), entries, problems);
+  }
+
   private static Entry entry(
       Paint paint, ShelfOptics optics, TristimulusWeights light, HidingPower hidingPower) {
     Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));

@@ -60,7 +60,7 @@ class ShelfRefusalTest {
       quoteCharacter = '`',
       textBlock =
           """
-          |$.paints: holds 0 items, must hold 1 to 5000
+          |$.paints: holds 0 items, must hold 1 to 10000
           {}|$.paints[0]: has no field 'name', must have one
           {"name":"","medium":"acrylic"}|$.paints[0].name: has 0 characters, must have 1 to 200 and not be blank
           {"name":"a\\nb","medium":"acrylic"}|$.paints[0].name: holds a line break or another control character

@@ -157,7 +157,7 @@ class ShelfOpticsTest {
   void emptyShelvesAndDuplicateNamesAreRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.of("none", List.of()))
-        .withMessage("the shelf holds 0 paints, must hold 1 to 5000");
+        .withMessage("the shelf holds 0 paints, must hold 1 to 10000");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Shelf.of("two", List.of(swatch("a", "#000000"), swatch("a", "#FFFFFF"))))
         .withMessage("two paints are named 'a'");
