@@ -45,6 +45,8 @@ final class NotebookCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
+  @Mixin PhotoReference reference = new PhotoReference();
+
   @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's file.")
   @Nullable Path file;
 
@@ -260,7 +262,11 @@ final class NotebookCommand implements Command {
     new Asked(entry.asked()).value("--shelf").map(Path::of).ifPresent(this::useShelf);
     Shelf shelf = shared.shelf();
     Mix mix = chosen(Notebook.mixes(entry, shelf));
-    TestCard card = TestCard.ofMix(mix, ColourArgument.parse(Objects.requireNonNull(measured), shelf));
+    TestCard card =
+        TestCard.ofMix(
+            mix,
+            ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output)
+                .swatch());
     Path out = Objects.requireNonNull(cardsFile);
     List<TestCard> cards = new ArrayList<>(earlierCards(out));
     cards.add(card);

@@ -16,8 +16,7 @@ import java.util.Locale;
  * @param asked the command line
  * @param clock tells the date of a notebook's entry
  */
-record Output(
-    PrintStream out, PrintStream err, boolean colourBlocks, Asked asked, Clock clock) {
+record Output(PrintStream out, PrintStream err, boolean colourBlocks, Asked asked, Clock clock) {
 
   /** The same place for the result of another command line. */
   Output asking(Asked other) {
