@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
+import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -32,6 +33,9 @@ import picocli.CommandLine.Option;
 final class ShelfCommand implements Command {
   /** More coats than this only say that the paint doesn't hide. */
   private static final double MANY_COATS = 99;
+
+  /** More gaps than these are for {@code --json}. */
+  private static final int MOST_GAPS = 6;
 
   private final Output output;
 
@@ -80,8 +84,36 @@ final class ShelfCommand implements Command {
     if (exportFile != null) {
       ShelfFiles.write("--export", exportFile, shelf);
     }
-    ShelfReport report = ShelfReport.of(ShelfOptics.estimate(shelf), light);
-    shared.give(output, () -> ShelfReportJson.toText(report, shared.light()), () -> print(report));
+    ShelfOptics optics = ShelfOptics.estimate(shelf);
+    ShelfReport report = ShelfReport.of(optics, light);
+    Optional<ShelfReach> reach =
+        optics.paints().isEmpty() ? Optional.empty() : Optional.of(ShelfReach.of(optics, light));
+    shared.give(
+        output,
+        () -> ShelfReportJson.toText(report, reach, shared.light()),
+        () -> {
+          print(report);
+          reach.ifPresent(this::print);
+        });
+  }
+
+  private void print(ShelfReach reach) {
+    output.line("");
+    output.line(
+        "Of the colours that a display shows, %.0f %% can be mixed to within ΔE00 %.0f (up to three"
+            + " paints, estimated).",
+        100 * reach.share(), ShelfReach.LIMIT);
+    reach.gaps().stream().limit(MOST_GAPS).forEach(this::print);
+  }
+
+  private void print(ShelfReach.Gap gap) {
+    output.line(
+        "Gap: %s, %.0f %% of it out of reach; furthest is %s%s, ΔE00 %.0f away.",
+        gap.name(),
+        100 * gap.share(),
+        output.block(gap.furthest().lab()),
+        Output.notation(gap.furthest().lab()),
+        gap.furthest().nearestDeltaE00());
   }
 
   /** A new shelf is looked through as far as it takes no estimate: it may be a large one. */

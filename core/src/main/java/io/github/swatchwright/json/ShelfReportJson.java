@@ -1,12 +1,19 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
+import java.util.Optional;
 
-/** A shelf looked through, as JSON: its {@code paints} and the {@code problems} with them. */
+/**
+ * A shelf looked through, as JSON: its {@code paints}, the {@code problems} with them, and what it
+ * can't be mixed to, when that was asked: {@code reach}, the share of the colours of a display that
+ * it can, and {@code gaps}, each with {@code name}, {@code share} out of reach, and the colour that
+ * is furthest from any mix.
+ */
 public final class ShelfReportJson {
   private ShelfReportJson() {}
 
@@ -17,6 +24,17 @@ public final class ShelfReportJson {
    * @param light the light that it was made for
    */
   public static String toText(ShelfReport report, Illuminant light) {
+    return toText(report, Optional.empty(), light);
+  }
+
+  /**
+   * The report and the shelf's reach as a JSON object.
+   *
+   * @param report the report
+   * @param reach what the shelf can be mixed to, when that is known
+   * @param light the light that both were made for
+   */
+  public static String toText(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
     return JsonOutput.object(
         json -> {
           json.writeStringField("name", report.name());
@@ -31,7 +49,24 @@ public final class ShelfReportJson {
             json.writeString(problem);
           }
           json.writeEndArray();
+          if (reach.isPresent()) {
+            write(json, reach.get());
+          }
         });
+  }
+
+  private static void write(JsonGenerator json, ShelfReach reach) throws IOException {
+    Rounded.field(json, "reach", reach.share());
+    json.writeArrayFieldStart("gaps");
+    for (ShelfReach.Gap gap : reach.gaps()) {
+      json.writeStartObject();
+      json.writeStringField("name", gap.name());
+      Rounded.field(json, "share", gap.share());
+      ColourJson.write(json, "furthest", gap.furthest().lab());
+      Rounded.field(json, "deltaE00", gap.furthest().nearestDeltaE00());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private static void write(JsonGenerator json, ShelfReport.Entry entry) throws IOException {

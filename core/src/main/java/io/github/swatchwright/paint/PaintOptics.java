@@ -5,6 +5,7 @@ import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 
@@ -68,6 +69,15 @@ public final class PaintOptics {
   /** Internal masstone reflectance R at the most probable state, all bands. */
   public double[] masstone() {
     return OpticsState.masstone(belief.mean());
+  }
+
+  /** The mean of ln S over all bands. */
+  double meanLogScattering() {
+    double sum = 0;
+    for (int band = 0; band < Bands.COUNT; band++) {
+      sum += Math.log(constants.s(band));
+    }
+    return sum / Bands.COUNT;
   }
 
   GaussianBelief belief() {

@@ -18,8 +18,8 @@ import java.util.OptionalDouble;
  *
  * @param name the shelf's name
  * @param paints its paints, in its order
- * @param problems paints that can't be computed with, and paints that look like another of their
- *     medium; one sentence each
+ * @param problems paints that can't be computed with, paints that look like another of their
+ *     medium, and data that are hard to believe; one sentence each
  */
 public record ShelfReport(String name, List<Entry> paints, List<String> problems) {
 
@@ -48,6 +48,9 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
       Entry entry = entry(paint, optics, light, hidingPower);
       paint.notComputable().ifPresent(problems::add);
       lookAlike(entry, entries).ifPresent(problems::add);
+      if (paint.whyNotComputable().isEmpty()) {
+        problems.addAll(Doubts.of(optics.of(paint.name()), optics.shelf().surface()));
+      }
       entries.add(entry);
     }
     return new ShelfReport(optics.shelf().name(), entries, problems);

@@ -1,0 +1,161 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintOptics;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Which colours a shelf can be mixed to, and which it can't: an estimate over mixes of up to three
+ * paints of one medium. The colours asked for are a grid of 10 units in CIELAB, as far as an sRGB
+ * display shows it; of each, the nearest of some thousand sampled mixes is improved step by step. A
+ * search over whole drops ({@link Matcher}) may come nearer in places.
+ *
+ * @param asked the colours asked for, each with the ΔE00 of the nearest mix that was found
+ * @param mixes colours of sampled mixes, at least 3 units apart in one coordinate
+ * @param gaps regions of which half or more is out of reach, the furthest first
+ */
+public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
+
+  /** From this ΔE00 on, a colour counts as out of reach: plainly another. */
+  public static final double LIMIT = 5;
+
+  private static final int STEP = 10;
+  private static final int LARGEST_AB = 130;
+
+  /**
+   * A colour asked for.
+   *
+   * @param lab the colour
+   * @param nearestDeltaE00 how far the nearest mix is from it
+   */
+  public record Asked(Lab lab, double nearestDeltaE00) {
+    /** Whether the shelf can be mixed to something that could be taken for it. */
+    public boolean withinReach() {
+      return nearestDeltaE00 <= LIMIT;
+    }
+  }
+
+  /**
+   * A region that is out of reach.
+   *
+   * @param name what its colours are called
+   * @param share how much of it is out of reach, 0.5 to 1
+   * @param furthest the colour in it that is furthest from any mix
+   */
+  public record Gap(String name, double share, Asked furthest) {}
+
+  /** Copies the lists. */
+  public ShelfReach {
+    asked = List.copyOf(asked);
+    mixes = List.copyOf(mixes);
+    gaps = List.copyOf(gaps);
+  }
+
+  /** Estimates the reach of a shelf under a light. */
+  public static ShelfReach of(ShelfOptics optics, TristimulusWeights light) {
+    MixCloud cloud = new MixCloud(new Viewing(light, optics.surface()));
+    Map<Medium, List<PaintOptics>> byMedium = new EnumMap<>(Medium.class);
+    for (PaintOptics paint : optics.paints()) {
+      byMedium.computeIfAbsent(paint.paint().medium(), medium -> new ArrayList<>()).add(paint);
+    }
+    byMedium.values().forEach(cloud::add);
+    List<MixCloud.Point> points = cloud.points();
+    if (points.isEmpty()) {
+      throw new IllegalArgumentException(
+          "the shelf '" + optics.shelf().name() + "' holds no paint that can be computed with");
+    }
+    List<Asked> asked =
+        grid(light).stream().map(lab -> new Asked(lab, nearest(lab, points, cloud))).toList();
+    return new ShelfReach(asked, points.stream().map(MixCloud.Point::lab).toList(), gaps(asked));
+  }
+
+  /** How much of the grid is within reach, 0 to 1. */
+  public double share() {
+    return asked.stream().filter(Asked::withinReach).count() / (double) asked.size();
+  }
+
+  private static List<Lab> grid(TristimulusWeights light) {
+    List<Lab> grid = new ArrayList<>();
+    for (int l = 20; l <= 90; l += STEP) {
+      for (int a = -LARGEST_AB; a <= LARGEST_AB; a += STEP) {
+        for (int b = -LARGEST_AB; b <= LARGEST_AB; b += STEP) {
+          Lab lab = new Lab(l, a, b, light.whitePoint());
+          if (lab.toSrgb().isDisplayable()) {
+            grid.add(lab);
+          }
+        }
+      }
+    }
+    return grid;
+  }
+
+  private static double nearest(Lab target, List<MixCloud.Point> points, MixCloud cloud) {
+    MixCloud.Point best = points.get(0);
+    double nearest = Double.MAX_VALUE;
+    for (MixCloud.Point point : points) {
+      double deltaE00 = Ciede2000.deltaE(target, point.lab());
+      if (deltaE00 < nearest) {
+        nearest = deltaE00;
+        best = point;
+      }
+    }
+    return improved(target, best, nearest, cloud);
+  }
+
+  /** Makes one part after the other larger and smaller, by ever smaller factors. */
+  private static double improved(
+      Lab target, MixCloud.Point start, double startDeltaE00, MixCloud cloud) {
+    MixCloud.Point best = start;
+    double nearest = startDeltaE00;
+    double factor = 2;
+    while (best.paints().size() > 1 && factor > 1.05) {
+      boolean better = false;
+      for (int i = 0; i < 2 * best.parts().size(); i++) {
+        List<Double> parts = new ArrayList<>(best.parts());
+        parts.set(i / 2, parts.get(i / 2) * (i % 2 == 0 ? factor : 1 / factor));
+        MixCloud.Point tried = cloud.point(best.paints(), parts);
+        double deltaE00 = Ciede2000.deltaE(target, tried.lab());
+        if (deltaE00 < nearest) {
+          nearest = deltaE00;
+          best = tried;
+          better = true;
+        }
+      }
+      factor = better ? factor : Math.sqrt(factor);
+    }
+    return nearest;
+  }
+
+  private static List<Gap> gaps(List<Asked> asked) {
+    Map<String, List<Asked>> regions = new TreeMap<>();
+    asked.forEach(
+        one -> regions.computeIfAbsent(ColourName.of(one.lab()), n -> new ArrayList<>()).add(one));
+    List<Gap> gaps = new ArrayList<>();
+    regions.forEach(
+        (name, colours) -> {
+          long missing = colours.stream().filter(one -> !one.withinReach()).count();
+          double share = missing / (double) colours.size();
+          if (share >= 0.5) {
+            gaps.add(
+                new Gap(
+                    name,
+                    share,
+                    colours.stream()
+                        .max(Comparator.comparingDouble(Asked::nearestDeltaE00))
+                        .orElseThrow()));
+          }
+        });
+    gaps.sort(Comparator.comparingDouble((Gap gap) -> -gap.furthest().nearestDeltaE00()));
+    return gaps;
+  }
+}
