@@ -3,6 +3,7 @@ package io.github.swatchwright.exchange;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
+import io.github.swatchwright.paint.Bottle;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Hiding;
@@ -80,17 +81,21 @@ record CsvHeader(Map<ShelfColumn, Integer> columns, TreeMap<Double, Integer> ban
           "has " + record.fields().size() + " fields, must have " + width + " as the first line");
     }
     return new Paint(
-        text(record, ShelfColumn.NAME).strip(),
-        word(record, ShelfColumn.MEDIUM, Medium.values(), Medium::word)
-            .orElseGet(missing::mediumOfPaint),
-        word(record, ShelfColumn.FINISH, Finish.values(), Finish::word).orElse(Finish.MATT),
-        word(record, ShelfColumn.MAKE, MAKES, Make::word).orElse(Make.UNSTATED),
-        masstone(record),
-        hiding(record),
-        number(record, ShelfColumn.DROP_MILLILITRES).orElse(Paint.USUAL_DROP_MILLILITRES),
-        number(record, ShelfColumn.SWATCH_ERROR),
-        word(record, ShelfColumn.EFFECT, Effect.values(), Effect::word),
-        text(record, ShelfColumn.NOTES));
+            text(record, ShelfColumn.NAME).strip(),
+            word(record, ShelfColumn.MEDIUM, Medium.values(), Medium::word)
+                .orElseGet(missing::mediumOfPaint),
+            word(record, ShelfColumn.FINISH, Finish.values(), Finish::word).orElse(Finish.MATT),
+            word(record, ShelfColumn.MAKE, MAKES, Make::word).orElse(Make.UNSTATED),
+            masstone(record),
+            hiding(record),
+            number(record, ShelfColumn.DROP_MILLILITRES).orElse(Paint.USUAL_DROP_MILLILITRES),
+            number(record, ShelfColumn.SWATCH_ERROR),
+            word(record, ShelfColumn.EFFECT, Effect.values(), Effect::word),
+            text(record, ShelfColumn.NOTES))
+        .withBottle(
+            new Bottle(
+                number(record, ShelfColumn.LEFT_MILLILITRES),
+                number(record, ShelfColumn.PRICE_PER_MILLILITRE)));
   }
 
   private String text(CsvRecord record, ShelfColumn column) {

@@ -31,6 +31,8 @@ enum ShelfColumn {
   HIDING_WORD("hidingWord", paint -> hiding(paint, Hiding.Word.class, Hiding.Word::word)),
   DROP_MILLILITRES("dropMillilitres", paint -> plain(paint.dropMillilitres())),
   SWATCH_ERROR("swatchError", paint -> plain(paint.swatchError())),
+  LEFT_MILLILITRES("leftMillilitres", paint -> plain(paint.bottle().leftMillilitres())),
+  PRICE_PER_MILLILITRE("pricePerMillilitre", paint -> plain(paint.bottle().pricePerMillilitre())),
   EFFECT("effect", paint -> paint.effect().map(effect -> effect.word()).orElse("")),
   NOTES("notes", Paint::notes);
 

@@ -35,9 +35,10 @@ final class Doubts {
    * Looks at a paint that can be computed with.
    *
    * @param optics what was estimated of it
-   * @param surface the surface that its shelf states, if it does
+   * @param surface the surface that it was estimated under
+   * @param isStated whether its shelf states the surface
    */
-  static List<String> of(PaintOptics optics, Optional<Saunderson> surface) {
+  static List<String> of(PaintOptics optics, Saunderson surface, boolean isStated) {
     Paint paint = optics.paint();
     List<String> doubts = new ArrayList<>();
     paint
@@ -49,9 +50,9 @@ final class Doubts {
                 doubts.add(
                     "has a colour that no surface can have, so it was read or typed wrongly");
               }
-              double k1 = surface.map(Saunderson::k1).orElse(0.0);
-              if (ShelfOptics.darkestChannel(masstone) < k1) {
-                doubts.add("is darker than the surface that the shelf states, k1 = " + k1);
+              if (isStated && ShelfOptics.darkestChannel(masstone) < surface.k1()) {
+                doubts.add(
+                    "is darker than the surface that the shelf states, k1 = " + surface.k1());
               }
               if (paint.finish() == Finish.MATT && lab.l() < DARKEST_MATT) {
                 doubts.add("is darker than matt paint gets: was its shine left out?");
@@ -59,7 +60,7 @@ final class Doubts {
               if (isStrengthUnknown(paint, lab)) {
                 doubts.add("is dark and has no figure for hiding, so its strength is a guess");
               }
-              hiding(optics, lab).ifPresent(doubts::add);
+              hiding(optics, masstone, surface).ifPresent(doubts::add);
             });
     OptionalDouble error = paint.swatchError();
     if (error.isPresent() && error.getAsDouble() > LARGE_ERROR) {
@@ -76,11 +77,16 @@ final class Doubts {
   }
 
   /** Compares the figure for hiding with what paints of this make and lightness usually do. */
-  private static Optional<String> hiding(PaintOptics optics, Lab lab) {
-    if (optics.paint().hiding().isEmpty()) {
+  private static Optional<String> hiding(PaintOptics optics, Swatch masstone, Saunderson surface) {
+    Paint paint = optics.paint();
+    if (paint.hiding().isEmpty()) {
       return Optional.empty();
     }
-    OpticsPrior.Scattering usual = OpticsPrior.Scattering.of(optics.paint().make(), lab);
+    OpticsPrior.Scattering usual =
+        OpticsPrior.Scattering.of(
+            paint.make(),
+            masstone.lab(),
+            OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface)));
     double away = (optics.meanLogScattering() - usual.mean()) / usual.sd();
     if (Math.abs(away) <= DOUBTED_SD) {
       return Optional.empty();
@@ -88,6 +94,8 @@ final class Doubts {
     return Optional.of(
         "is said to hide far "
             + (away > 0 ? "better" : "worse")
-            + " than paints of its kind and colour: check its figure for hiding");
+            + " than paints of its kind and colour: "
+            + (away > 0 ? "" : "unless it is a wash, ")
+            + "check its figure for hiding");
   }
 }

@@ -49,7 +49,9 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
       paint.notComputable().ifPresent(problems::add);
       lookAlike(entry, entries).ifPresent(problems::add);
       if (paint.whyNotComputable().isEmpty()) {
-        problems.addAll(Doubts.of(optics.of(paint.name()), optics.shelf().surface()));
+        problems.addAll(
+            Doubts.of(
+                optics.of(paint.name()), optics.surface(), optics.shelf().surface().isPresent()));
       }
       entries.add(entry);
     }

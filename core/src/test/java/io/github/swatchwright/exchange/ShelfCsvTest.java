@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.paint.Bottle;
+import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Hiding;
+import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -14,6 +17,7 @@ import io.github.swatchwright.testdata.DemoShelf;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -44,16 +48,17 @@ class ShelfCsvTest {
   void hostileNamesAndNotesReadBackEqual() {
     Paint paint =
         new Paint(
-            "=1+1, \"<script>\" \u202E\uD83D\uDEA2",
-            Medium.OIL,
-            io.github.swatchwright.paint.Finish.GLOSS,
-            io.github.swatchwright.paint.Make.READY_MIXED,
-            Optional.empty(),
-            Optional.of(new Hiding.Scattering(1e-4)),
-            0.1 + 0.2,
-            java.util.OptionalDouble.of(1.0 / 3),
-            Optional.empty(),
-            "two\r\nlines, \"quoted\"");
+                "=1+1, \"<script>\" \u202E\uD83D\uDEA2",
+                Medium.OIL,
+                Finish.GLOSS,
+                Make.READY_MIXED,
+                Optional.empty(),
+                Optional.of(new Hiding.Scattering(1e-4)),
+                0.1 + 0.2,
+                OptionalDouble.of(1.0 / 3),
+                Optional.empty(),
+                "two\r\nlines, \"quoted\"")
+            .withBottle(new Bottle(OptionalDouble.of(12.5), OptionalDouble.of(0.1)));
     Shelf shelf = Shelf.of("bench", List.of(paint));
 
     assertThat(read(ShelfCsv.toText(shelf))).isEqualTo(shelf);
