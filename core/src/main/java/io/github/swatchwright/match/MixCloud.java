@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Colours that paints of one medium can be mixed to, sampled: each paint, pairs in seven ratios,
+ * Colours that paints of one medium can be mixed to, sampled: each paint, pairs in eleven ratios,
  * and triples of the paints that lie furthest apart. Parts are continuous, drops don't come in.
  */
 final class MixCloud {
@@ -22,7 +22,9 @@ final class MixCloud {
   /** The same for triples. */
   private static final int MOST_FOR_TRIPLES = 14;
 
-  private static final double[] PAIR_SHARES = {0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97};
+  private static final double[] PAIR_SHARES = {
+    0.003, 0.01, 0.03, 0.1, 0.25, 0.5, 0.75, 0.9, 0.97, 0.99, 0.997
+  };
   private static final double[][] TRIPLE_SHARES = {
     {1, 1, 1}, {4, 1, 1}, {1, 4, 1}, {1, 1, 4}, {4, 4, 1}, {4, 1, 4}, {1, 4, 4}
   };

@@ -99,17 +99,20 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
     return grid;
   }
 
+  /** A masstone has no parts to change, so the nearest mix is a start beside it. */
   private static double nearest(Lab target, List<MixCloud.Point> points, MixCloud cloud) {
-    MixCloud.Point best = points.get(0);
+    MixCloud.Point start = points.get(0);
     double nearest = Double.MAX_VALUE;
+    double nearestMix = Double.MAX_VALUE;
     for (MixCloud.Point point : points) {
       double deltaE00 = Ciede2000.deltaE(target, point.lab());
-      if (deltaE00 < nearest) {
-        nearest = deltaE00;
-        best = point;
+      nearest = Math.min(nearest, deltaE00);
+      if (point.paints().size() > 1 && deltaE00 < nearestMix) {
+        nearestMix = deltaE00;
+        start = point;
       }
     }
-    return improved(target, best, nearest, cloud);
+    return Math.min(nearest, improved(target, start, nearestMix, cloud));
   }
 
   /** Makes one part after the other larger and smaller, by ever smaller factors. */
