@@ -271,7 +271,7 @@ final class NotebookCommand implements Command {
     List<TestCard> cards = new ArrayList<>(earlierCards(out));
     cards.add(card);
     String text = CardsJson.toText(new CardSet(cards));
-    WholeFile.write(out, text);
+    WholeFile.write("--out", out, text);
     shared.give(
         output,
         () -> text,
