@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.ReachPlot;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
@@ -69,6 +70,12 @@ final class ShelfCommand implements Command {
       description = "Write the shelf as a .csv, .gpl (GIMP palette) or .json file.")
   @Nullable Path exportFile;
 
+  @Option(
+      names = "--plot",
+      paramLabel = "FILE.svg",
+      description = "Draw what the shelf can be mixed to, and what it can't.")
+  @Nullable Path plotFile;
+
   ShelfCommand(Output output) {
     this.output = output;
   }
@@ -88,6 +95,9 @@ final class ShelfCommand implements Command {
     ShelfReport report = ShelfReport.of(optics, light);
     Optional<ShelfReach> reach =
         optics.paints().isEmpty() ? Optional.empty() : Optional.of(ShelfReach.of(optics, light));
+    if (plotFile != null) {
+      plot(plotFile, report, reach);
+    }
     shared.give(
         output,
         () -> ShelfReportJson.toText(report, reach, shared.light()),
@@ -97,11 +107,25 @@ final class ShelfCommand implements Command {
         });
   }
 
+  private static void plot(Path file, ShelfReport report, Optional<ShelfReach> reach) {
+    if (!file.toString().endsWith(".svg")) {
+      throw new IllegalArgumentException("--plot: " + file + " must end in .svg");
+    }
+    ShelfReach known =
+        reach.orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "--plot: the shelf '"
+                        + report.name()
+                        + "' holds no paint that can be computed with"));
+    WholeFile.write("--plot", file, new ReachPlot(report, known).toSvg());
+  }
+
   private void print(ShelfReach reach) {
     output.line("");
     output.line(
-        "Of the colours that a display shows, %.0f %% can be mixed to within ΔE00 %.0f (up to three"
-            + " paints, estimated).",
+        "%.0f %% of the colours that a display shows can be mixed to within ΔE00 %.0f, of up to three"
+            + " paints (estimated).",
         100 * reach.share(), ShelfReach.LIMIT);
     reach.gaps().stream().limit(MOST_GAPS).forEach(this::print);
   }
