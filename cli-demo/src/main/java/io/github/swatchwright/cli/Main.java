@@ -29,13 +29,16 @@ public final class Main {
 
   private static final int HELP_WIDTH = 100;
 
+  /** Narrower help than this can't be laid out. */
+  private static final int NARROWEST_HELP = 60;
+
   private Main() {}
 
   /** Runs the command that the arguments name, and ends the process with its exit status. */
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
-    int status = run(args, out, err, TerminalColours.areWanted(System.getenv()));
+    int status = run(args, out, err, Terminal.ofProcess());
     out.flush();
     err.flush();
     System.exit(status);
@@ -51,12 +54,12 @@ public final class Main {
    * @param args the command and its arguments
    * @param out receives the result
    * @param err receives everything else
-   * @param colourBlocks whether to show colours with a terminal's 24-bit escape sequences
+   * @param terminal what the result is shown on
    * @return the exit status: 0 done, 2 wrong use or bad input, 1 a fault of the program
    */
-  static int run(String[] args, PrintStream out, PrintStream err, boolean colourBlocks) {
+  static int run(String[] args, PrintStream out, PrintStream err, Terminal terminal) {
     try {
-      run(new Output(out, err, colourBlocks, new Asked(List.of(args)), Clock.systemUTC()));
+      run(new Output(out, err, terminal, new Asked(List.of(args)), Clock.systemUTC()));
       return DONE;
     } catch (BadLinesException e) {
       err.println("swatchwright: " + e.getMessage());
@@ -105,7 +108,11 @@ public final class Main {
       commands.keySet().retainAll(Set.of(args[0]));
     }
     commands.values().forEach(maker -> commandLine.addSubcommand(maker.apply(output)));
-    return commandLine.setExpandAtFiles(false).setUsageHelpWidth(HELP_WIDTH);
+    return commandLine.setExpandAtFiles(false).setUsageHelpWidth(helpWidth(output));
+  }
+
+  private static int helpWidth(Output output) {
+    return Math.max(NARROWEST_HELP, Math.min(HELP_WIDTH, output.terminal().width()));
   }
 
   private static Map<String, Function<Output, Command>> commands() {

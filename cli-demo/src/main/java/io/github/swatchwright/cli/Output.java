@@ -12,20 +12,20 @@ import java.util.Locale;
  *
  * @param out standard output
  * @param err standard error
- * @param colourBlocks whether it is a terminal that shows colours
+ * @param terminal what standard output is shown on
  * @param asked the command line
  * @param clock tells the date of a notebook's entry
  */
-record Output(PrintStream out, PrintStream err, boolean colourBlocks, Asked asked, Clock clock) {
+record Output(PrintStream out, PrintStream err, Terminal terminal, Asked asked, Clock clock) {
 
   /** The same place for the result of another command line. */
   Output asking(Asked other) {
-    return new Output(out, err, colourBlocks, other, clock);
+    return new Output(out, err, terminal, other, clock);
   }
 
-  /** Prints a line. */
+  /** Prints a line, broken where the terminal is narrower. */
   void line(String text) {
-    out.print(text + "\n");
+    Lines.of(text, terminal.width()).forEach(line -> out.print(line + "\n"));
   }
 
   /** Prints a formatted line; numbers have a decimal point whatever the locale. */
@@ -45,16 +45,7 @@ record Output(PrintStream out, PrintStream err, boolean colourBlocks, Asked aske
 
   /** A block of the colour and a space, or nothing where colours aren't shown. */
   String block(Lab colour) {
-    if (!colourBlocks) {
-      return "";
-    }
-    int rgb = displayed(colour).toPacked();
-    return String.format(
-        Locale.ROOT,
-        "\u001B[48;2;%d;%d;%dm      \u001B[0m ",
-        rgb >> 16 & 0xFF,
-        rgb >> 8 & 0xFF,
-        rgb & 0xFF);
+    return terminal.colours().block(displayed(colour));
   }
 
   /** The colour in both notations, and a word when a display can't show it. */

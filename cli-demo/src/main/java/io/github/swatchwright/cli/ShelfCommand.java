@@ -167,19 +167,23 @@ final class ShelfCommand implements Command {
     output.line(
         "%s: %d paints, light %s", report.name(), report.paints().size(), shared.light().name());
     output.line("");
-    int width = report.paints().stream().mapToInt(e -> e.paint().name().length()).max().orElse(0);
-    String row = "%-" + Math.max(width, 5) + "s  %-7s  %-16s  %5s  %s";
-    output.line(row, "Paint", "Medium", "Hiding", "Coats", "Masstone");
+    TextTable table =
+        new TextTable(
+            new TextTable.Column("Paint", false),
+            new TextTable.Column("Medium", false),
+            new TextTable.Column("Hiding", false),
+            new TextTable.Column("Coats", true),
+            new TextTable.Column("Masstone", false));
     for (ShelfReport.Entry entry : report.paints()) {
       Paint paint = entry.paint();
-      output.line(
-          row,
+      table.add(
           paint.name(),
           paint.medium().word(),
           paint.hiding().map(ShelfCommand::inWords).orElse("-"),
           coats(entry.coatsToHide()),
           colour(entry.masstone()));
     }
+    table.print(output);
     output.line("");
     output.line("Coats: how many hide black and white, computed (contrast ratio 0.98).");
     report.problems().forEach(problem -> output.line("Note: %s.", problem));

@@ -18,21 +18,22 @@ record Run(int status, String out, String err) {
 
   /** Runs a command as if its output were a file. */
   static Run of(String... args) {
-    return of(false, args);
+    return of(Terminal.FILE, args);
   }
 
   /** Runs a command as if on a terminal that shows colours. */
   static Run onTerminal(String... args) {
-    return of(true, args);
+    return of(new Terminal(TerminalColours.TRUE, Terminal.USUAL_WIDTH), args);
   }
 
-  private static Run of(boolean colourBlocks, String... args) {
+  /** Runs a command as if on that terminal. */
+  static Run of(Terminal terminal, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int status;
     try (PrintStream printOut = new PrintStream(out, true, StandardCharsets.UTF_8);
         PrintStream printErr = new PrintStream(err, true, StandardCharsets.UTF_8)) {
-      status = Main.run(args, printOut, printErr, colourBlocks);
+      status = Main.run(args, printOut, printErr, terminal);
     }
     return new Run(
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
