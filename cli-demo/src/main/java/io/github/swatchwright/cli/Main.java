@@ -102,11 +102,21 @@ public final class Main {
 
   /** When the first argument names a command, it is set up alone, which takes less time. */
   private static CommandLine commandLine(Output output, String[] args) {
-    CommandLine commandLine = new CommandLine(new SwatchwrightCommand());
     Map<String, Function<Output, Command>> commands = commands();
     if (args.length > 0 && commands.containsKey(args[0])) {
       commands.keySet().retainAll(Set.of(args[0]));
     }
+    return commandLine(output, commands);
+  }
+
+  /** All commands. */
+  static CommandLine commandLine(Output output) {
+    return commandLine(output, commands());
+  }
+
+  private static CommandLine commandLine(
+      Output output, Map<String, Function<Output, Command>> commands) {
+    CommandLine commandLine = new CommandLine(new SwatchwrightCommand());
     commands.values().forEach(maker -> commandLine.addSubcommand(maker.apply(output)));
     return commandLine.setExpandAtFiles(false).setUsageHelpWidth(helpWidth(output));
   }
@@ -127,6 +137,7 @@ public final class Main {
     commands.put("calibrate", CalibrateCommand::new);
     commands.put("shelf", ShelfCommand::new);
     commands.put("notebook", NotebookCommand::new);
+    commands.put("completion", CompletionCommand::new);
     return commands;
   }
 
