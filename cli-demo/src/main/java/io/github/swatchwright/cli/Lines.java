@@ -30,7 +30,7 @@ final class Lines {
       current.append(first ? "" : " ").append(word);
     }
     lines.add(current.toString());
-    return lines;
+    return List.copyOf(lines);
   }
 
   private static int length(CharSequence text) {

@@ -9,6 +9,7 @@ import io.github.swatchwright.json.CardsJson;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,8 +152,8 @@ class NotebookCommandTest {
 
     Run run =
         Run.of(
-            new Asked(java.util.List.of("notebook", file))
-                .with(options.split(" "))
+            new Asked(List.of("notebook", file))
+                .with(options.split(" ", -1))
                 .arguments()
                 .toArray(String[]::new));
 

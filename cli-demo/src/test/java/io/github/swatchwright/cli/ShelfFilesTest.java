@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,7 +113,7 @@ class ShelfFilesTest {
           --table bench.xls|--table: bench.xls must end in .csv, .gpl or .json
           """)
   void refuses(String options, String message) {
-    Run run = Run.of(("shelf " + options).split(" "));
+    Run run = Run.of(("shelf " + options).split(" ", -1));
 
     assertThat(run.err().strip()).isEqualTo("swatchwright: " + message);
     assertThat(run.status()).isEqualTo(2);
@@ -127,17 +128,17 @@ class ShelfFilesTest {
 
     String printed =
         done(
-            new Asked(java.util.List.of(match))
+            new Asked(List.of(match))
                 .with("--json", "--table", json.toString())
                 .arguments()
                 .toArray(String[]::new));
     done(
-        new Asked(java.util.List.of(match))
+        new Asked(List.of(match))
             .with("--table", csv.toString())
             .arguments()
             .toArray(String[]::new));
     done(
-        new Asked(java.util.List.of(match))
+        new Asked(List.of(match))
             .with("--table", palette.toString())
             .arguments()
             .toArray(String[]::new));

@@ -16,7 +16,7 @@ class TerminalTest {
 
   private static Map<String, String> environment(String settings) {
     Map<String, String> environment = new HashMap<>();
-    for (String setting : settings.split(" ")) {
+    for (String setting : settings.split(" ", -1)) {
       environment.put(
           setting.substring(0, setting.indexOf('=')), setting.substring(setting.indexOf('=') + 1));
     }

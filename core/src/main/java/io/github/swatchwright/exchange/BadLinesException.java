@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,7 +21,7 @@ public final class BadLinesException extends IllegalArgumentException {
    * @param number from 1
    * @param reason in one line
    */
-  public record BadLine(int number, String reason) implements java.io.Serializable {
+  public record BadLine(int number, String reason) implements Serializable {
     /** Keeps the reason to one line. */
     public BadLine {
       reason = reason.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}]", " ");

@@ -9,6 +9,7 @@ import io.github.swatchwright.spectrum.RecoveredReflectance;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.SurfaceMap;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -49,7 +50,7 @@ final class CgatsLight {
             String text = keyword + " " + value;
             Matcher matcher = LIGHT.matcher(text);
             while (matcher.find()) {
-              named.add(matcher.group(1).toUpperCase(java.util.Locale.ROOT));
+              named.add(matcher.group(1).toUpperCase(Locale.ROOT));
             }
             if (TEN_DEGREES.matcher(text).find()) {
               throw new IllegalArgumentException(

@@ -10,6 +10,7 @@ import io.github.swatchwright.paint.Swatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -67,7 +68,7 @@ public final class CgatsShelf {
   }
 
   private static Colours colours(CgatsTable table, String source) {
-    TreeMap<Double, Integer> bands = bands(table.fields());
+    NavigableMap<Double, Integer> bands = bands(table.fields());
     if (!bands.isEmpty()) {
       double full = fullScale(table, bands, source);
       return row -> reflectance(row, bands, full);
@@ -102,8 +103,8 @@ public final class CgatsShelf {
             + " LAB_B, nor XYZ_X, XYZ_Y and XYZ_Z");
   }
 
-  private static TreeMap<Double, Integer> bands(List<String> fields) {
-    TreeMap<Double, Integer> bands = new TreeMap<>();
+  private static NavigableMap<Double, Integer> bands(List<String> fields) {
+    NavigableMap<Double, Integer> bands = new TreeMap<>();
     for (int place = 0; place < fields.size(); place++) {
       Matcher band = BAND.matcher(fields.get(place));
       if (band.matches()) {
@@ -113,7 +114,8 @@ public final class CgatsShelf {
     return bands;
   }
 
-  private static double fullScale(CgatsTable table, TreeMap<Double, Integer> bands, String source) {
+  private static double fullScale(
+      CgatsTable table, NavigableMap<Double, Integer> bands, String source) {
     String norm = table.keywords().get("SPECTRAL_NORM");
     if (norm != null) {
       double full = Words.number(source + ": SPECTRAL_NORM", norm);
@@ -130,7 +132,7 @@ public final class CgatsShelf {
     return table.sets().stream().anyMatch(row -> hasPercent(row, bands)) ? 100 : 1;
   }
 
-  private static boolean hasPercent(CgatsTable.Row row, TreeMap<Double, Integer> bands) {
+  private static boolean hasPercent(CgatsTable.Row row, NavigableMap<Double, Integer> bands) {
     return bands.entrySet().stream()
         .anyMatch(
             band -> {
@@ -143,7 +145,7 @@ public final class CgatsShelf {
   }
 
   private static Swatch reflectance(
-      CgatsTable.Row row, TreeMap<Double, Integer> bands, double full) {
+      CgatsTable.Row row, NavigableMap<Double, Integer> bands, double full) {
     TreeMap<Double, Double> values = new TreeMap<>();
     bands.forEach(
         (nm, place) ->

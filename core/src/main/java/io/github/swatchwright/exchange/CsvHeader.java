@@ -17,9 +17,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,13 +32,14 @@ import java.util.stream.Stream;
  * @param bands place by wavelength in nm
  * @param width the number of columns
  */
-record CsvHeader(Map<ShelfColumn, Integer> columns, TreeMap<Double, Integer> bands, int width) {
+record CsvHeader(
+    Map<ShelfColumn, Integer> columns, NavigableMap<Double, Integer> bands, int width) {
   private static final Make[] MAKES = {Make.SINGLE_PIGMENT, Make.READY_MIXED};
 
   /** Reads the first line; what can't be taken is added to {@code bad}. */
   static CsvHeader of(CsvRecord record, List<BadLine> bad) {
     Map<ShelfColumn, Integer> columns = new EnumMap<>(ShelfColumn.class);
-    TreeMap<Double, Integer> bands = new TreeMap<>();
+    NavigableMap<Double, Integer> bands = new TreeMap<>();
     try {
       int place = 0;
       for (String name : record.fields()) {
@@ -111,10 +114,7 @@ record CsvHeader(Map<ShelfColumn, Integer> columns, TreeMap<Double, Integer> ban
   }
 
   private <T> Optional<T> word(
-      CsvRecord record,
-      ShelfColumn column,
-      T[] choices,
-      java.util.function.Function<T, String> word) {
+      CsvRecord record, ShelfColumn column, T[] choices, Function<T, String> word) {
     String text = text(record, column);
     return text.isBlank()
         ? Optional.empty()

@@ -37,6 +37,9 @@ enum ShelfColumn {
   NOTES("notes", Paint::notes);
 
   private final String header;
+
+  /** Made of a lambda without state. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Function<Paint, String> field;
 
   ShelfColumn(String header, Function<Paint, String> field) {

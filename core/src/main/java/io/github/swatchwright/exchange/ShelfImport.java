@@ -14,7 +14,12 @@ public enum ShelfImport {
   /** {@link CgatsShelf}, {@code .cgats}, {@code .txt}, {@code .ti3} and {@code .it8}. */
   CGATS(Set.of("cgats", "txt", "ti3", "it8"), CgatsShelf::read);
 
+  /** Made by {@code Set.of}. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Set<String> endings;
+
+  /** Made of a static method. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Format format;
 
   ShelfImport(Set<String> endings, Format format) {

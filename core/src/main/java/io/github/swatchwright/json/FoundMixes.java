@@ -1,16 +1,18 @@
 package io.github.swatchwright.json;
 
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * The mixes that a result holds: {@code drops}, a list of {@code paint} and {@code drops}, of each
- * of its {@code recipes} or {@code rungs}; or {@code mix}, a text, of each of its {@code
- * predictions}.
+ * The mixes that a result holds: {@code drops}, a list of {@code paint} or {@code pot} and {@code
+ * drops}, of each of its {@code recipes} or {@code rungs}; or {@code mix}, a text, of each of its
+ * {@code predictions}.
  */
 final class FoundMixes {
   private FoundMixes() {}
@@ -31,26 +33,32 @@ final class FoundMixes {
     JsonElement drops = fields.get("drops");
     JsonElement mix = fields.get("mix");
     if (drops != null) {
-      mixes.add(
-          drops.make(
-              () ->
-                  new Mix(
-                      drops.items(1, Integer.MAX_VALUE).stream()
-                          .map(part -> part(part.members().fields(), part, shelf))
-                          .toList())));
+      Map<Paint, Double> sums = new LinkedHashMap<>();
+      drops.items(1, Integer.MAX_VALUE).forEach(part -> add(sums, part, shelf));
+      List<Mix.Part> parts = new ArrayList<>();
+      sums.forEach((paint, sum) -> parts.add(drops.make(() -> new Mix.Part(paint, sum))));
+      mixes.add(drops.make(() -> new Mix(parts)));
     } else if (mix != null) {
       mixes.add(mix.make(() -> Mix.parse(mix.text(), shelf)));
     }
   }
 
-  private static Mix.Part part(Map<String, JsonElement> fields, JsonElement element, Shelf shelf) {
-    JsonElement name = fields.get("paint");
+  /** Drops of a pot stand for what is in them. */
+  private static void add(Map<Paint, Double> sums, JsonElement element, Shelf shelf) {
+    Map<String, JsonElement> fields = element.members().fields();
     JsonElement count = fields.get("drops");
-    if (name == null || count == null) {
-      throw element.refuse("must have the fields paint and drops");
+    JsonElement paint = fields.get("paint");
+    JsonElement pot = fields.get("pot");
+    if (count == null || (paint == null) == (pot == null)) {
+      throw element.refuse("must have the fields drops and either paint or pot");
     }
-    Paint paint = name.make(() -> shelf.paint(name.text()));
-    double drops = count.number();
-    return count.make(() -> new Mix.Part(paint, drops));
+    if (paint != null) {
+      sums.merge(paint.make(() -> shelf.paint(paint.text())), count.number(), Double::sum);
+    } else if (pot != null) {
+      Pot contents = pot.make(() -> new Pot(Mix.parse(pot.text(), shelf)));
+      for (Mix.Part part : contents.contents().parts()) {
+        sums.merge(part.paint(), part.drops() * count.number() / contents.drops(), Double::sum);
+      }
+    }
   }
 }

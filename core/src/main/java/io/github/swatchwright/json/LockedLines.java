@@ -26,13 +26,14 @@ record LockedLines(Path file, int mostBytes) {
     // A process may hold a file's lock once only; between its threads, the class is the lock.
     synchronized (LockedLines.class) {
       try (FileChannel channel =
-              FileChannel.open(
-                  file,
-                  StandardOpenOption.CREATE,
-                  StandardOpenOption.READ,
-                  StandardOpenOption.WRITE);
-          FileLock lock = channel.lock()) {
-        append(channel, line.getBytes(StandardCharsets.UTF_8));
+          FileChannel.open(
+              file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+        FileLock lock = channel.lock();
+        try {
+          append(channel, line.getBytes(StandardCharsets.UTF_8));
+        } finally {
+          lock.release();
+        }
       }
     }
   }
@@ -76,14 +77,15 @@ record LockedLines(Path file, int mostBytes) {
   /** The whole text, read while nobody appends; bytes that aren't UTF-8 become U+FFFD. */
   String read() throws IOException {
     synchronized (LockedLines.class) {
-      try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
-          FileLock lock = channel.lock(0, Long.MAX_VALUE, true)) {
+      try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+        channel.lock(0, Long.MAX_VALUE, true); // Until the channel is closed.
         if (channel.size() > mostBytes) {
           throw new IOException("it is longer than " + mostBytes + " bytes, the most that is read");
         }
         ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
-        while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-          continue;
+        int count = 0;
+        while (bytes.hasRemaining() && count >= 0) {
+          count = channel.read(bytes);
         }
         return new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8);
       }

@@ -92,13 +92,15 @@ public record ResultTable(
 
   private static boolean isPart(JsonElement element) {
     return element.content() instanceof JsonContent.Members members
-        && members.fields().containsKey("paint")
+        && (members.fields().containsKey("paint") || members.fields().containsKey("pot"))
         && members.fields().containsKey("drops");
   }
 
   private static String part(JsonElement element) {
     Map<String, JsonElement> fields = element.members().fields();
-    return text(fields.get("paint")) + ":" + text(fields.get("drops"));
+    JsonElement pot = fields.get("pot");
+    String name = pot == null ? text(fields.get("paint")) : "pot(" + text(pot) + ")";
+    return name + ":" + text(fields.get("drops"));
   }
 
   private static String text(JsonElement element) {

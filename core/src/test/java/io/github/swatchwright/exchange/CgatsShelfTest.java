@@ -45,7 +45,7 @@ class CgatsShelfTest {
     return "CGATS.17\n"
         + head
         + "\nNUMBER_OF_FIELDS "
-        + fields.split(" ").length
+        + fields.split(" ", -1).length
         + "\nBEGIN_DATA_FORMAT\n"
         + fields
         + "\nEND_DATA_FORMAT\nNUMBER_OF_SETS "
