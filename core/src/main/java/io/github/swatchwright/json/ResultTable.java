@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -68,9 +69,9 @@ public record ResultTable(
   private static List<JsonElement> items(JsonElement root) {
     Map<String, JsonElement> fields = root.members().fields();
     return LISTS.stream()
-        .filter(fields::containsKey)
+        .flatMap(list -> Optional.ofNullable(fields.get(list)).stream())
         .findFirst()
-        .map(list -> fields.get(list).items(0, Integer.MAX_VALUE))
+        .map(list -> list.items(0, Integer.MAX_VALUE))
         .orElse(List.of(root));
   }
 
@@ -97,10 +98,13 @@ public record ResultTable(
   }
 
   private static String part(JsonElement element) {
-    Map<String, JsonElement> fields = element.members().fields();
-    JsonElement pot = fields.get("pot");
-    String name = pot == null ? text(fields.get("paint")) : "pot(" + text(pot) + ")";
-    return name + ":" + text(fields.get("drops"));
+    JsonFields fields = new JsonFields(element, element.members().fields());
+    String name =
+        fields
+            .optional("paint")
+            .map(ResultTable::text)
+            .orElseGet(() -> "pot(" + text(fields.required("pot")) + ")");
+    return name + ":" + text(fields.required("drops"));
   }
 
   private static String text(JsonElement element) {
