@@ -44,7 +44,7 @@ record Output(PrintStream out, PrintStream err, Terminal terminal, Asked asked, 
    * Does a long call, with a bar on standard error where that is a terminal which shows colours.
    */
   <T> T withProgress(Function<Progress, T> call) {
-    if (!colourBlocks) {
+    if (terminal.colours() == TerminalColours.NONE) {
       return call.apply(Progress.UNHEARD);
     }
     try (ProgressBar bar = new ProgressBar(err, System::nanoTime)) {
