@@ -32,8 +32,18 @@ class GimpPaletteTest {
   void readsAPalette() {
     Shelf shelf =
         read(
-            "GIMP Palette\nName: Dredger\nColumns: 3\n# a comment\n\n"
-                + "255 254   1\tBuoy yellow\r\n  0   0   0 Soot, fresh\n18 52 86\n1 2 3 Untitled\n");
+            String.join(
+                "\n",
+                "GIMP Palette",
+                "Name: Dredger",
+                "Columns: 3",
+                "# a comment",
+                "",
+                "255 254   1\tBuoy yellow\r",
+                "  0   0   0 Soot, fresh",
+                "18 52 86",
+                "1 2 3 Untitled",
+                ""));
 
     assertThat(shelf)
         .isEqualTo(
