@@ -97,6 +97,7 @@ public final class Main {
     commands.put("compare", CompareCommand::new);
     commands.put("predict", PredictCommand::new);
     commands.put("match", MatchCommand::new);
+    commands.put("reach", ReachCommand::new);
     commands.put("correct", CorrectCommand::new);
     commands.put("ladder", LadderCommand::new);
     commands.put("coat", CoatCommand::new);

@@ -169,7 +169,7 @@ final class MatchCommand implements Command {
     }
   }
 
-  private static void check(String option, int value, int highest) {
+  static void check(String option, int value, int highest) {
     if (value < 1 || value > highest) {
       throw new IllegalArgumentException(
           option + " is " + value + ", must be within [1, " + highest + "]");

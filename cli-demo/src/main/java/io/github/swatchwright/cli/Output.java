@@ -3,8 +3,10 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.mix.Progress;
 import java.io.PrintStream;
 import java.util.Locale;
+import java.util.function.Function;
 
 /**
  * Where results go.
@@ -28,6 +30,18 @@ record Output(PrintStream out, PrintStream err, boolean colourBlocks) {
   /** Prints a line that is no part of the result. */
   void note(String text) {
     err.print("swatchwright: note: " + text + "\n");
+  }
+
+  /**
+   * Does a long call, with a bar on standard error where that is a terminal which shows colours.
+   */
+  <T> T withProgress(Function<Progress, T> call) {
+    if (!colourBlocks) {
+      return call.apply(Progress.UNHEARD);
+    }
+    try (ProgressBar bar = new ProgressBar(err, System::nanoTime)) {
+      return call.apply(bar);
+    }
   }
 
   /** Prints text that has its own line ends. */

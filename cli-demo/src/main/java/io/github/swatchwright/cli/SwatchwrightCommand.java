@@ -26,7 +26,7 @@ final class SwatchwrightCommand implements Command {
   @Override
   public void run() {
     throw new IllegalArgumentException(
-        "name a command: compare, predict, match, correct, ladder, coat, sample, calibrate or "
+        "name a command: compare, predict, match, reach, correct, ladder, coat, sample, calibrate or "
             + "shelf; swatchwright --help tells what they do");
   }
 }

@@ -120,7 +120,7 @@ class RefusalTest {
   void refusesWrongUse() {
     assertRefused(
         Run.of(),
-        "name a command: compare, predict, match, correct, ladder, coat, sample, calibrate or "
+        "name a command: compare, predict, match, reach, correct, ladder, coat, sample, calibrate or "
             + "shelf; swatchwright --help tells what they do");
     assertRefused(Run.of("blend"), "there is no command 'blend'; 'swatchwright --help' lists them");
     assertRefused(Run.of("compare", "#123456"), "Missing required parameter: 'B'");

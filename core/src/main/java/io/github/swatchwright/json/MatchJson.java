@@ -78,7 +78,7 @@ public final class MatchJson {
     json.writeEndObject();
   }
 
-  private static void write(JsonGenerator json, Reach reach) throws IOException {
+  static void write(JsonGenerator json, Reach reach) throws IOException {
     json.writeBooleanField("reachable", reach.withinReach());
     Rounded.field(json, "nearestDeltaE00", reach.nearestDeltaE00());
     if (reach.withinReach()) {

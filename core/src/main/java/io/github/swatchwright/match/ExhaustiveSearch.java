@@ -10,24 +10,31 @@ import java.util.List;
 public final class ExhaustiveSearch implements RecipeSearch {
 
   private final boolean holdsTheLast;
+  private final double limit;
 
   /** A search; it holds no state. */
   public ExhaustiveSearch() {
-    this(false);
+    this(false, Double.POSITIVE_INFINITY);
   }
 
-  private ExhaustiveSearch(boolean holdsTheLast) {
+  private ExhaustiveSearch(boolean holdsTheLast, double limit) {
     this.holdsTheLast = holdsTheLast;
+    this.limit = limit;
   }
 
   /** A search among the recipes that hold the last ingredient of the space. */
   static ExhaustiveSearch holdingTheLast() {
-    return new ExhaustiveSearch(true);
+    return new ExhaustiveSearch(true, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same among those that aren't above a ΔE00; there may be none. */
+  static ExhaustiveSearch holdingTheLastWithin(double limit) {
+    return new ExhaustiveSearch(true, limit);
   }
 
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
-    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
+    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET, limit);
     int most = Math.min(space.mostPaints(), space.size());
     for (int size = 1; size <= most; size++) {
       new SetsOfSize(space, target, shortlist, size, holdsTheLast).tryAll(0, 0);

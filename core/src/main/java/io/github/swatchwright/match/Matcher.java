@@ -12,7 +12,6 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -82,11 +81,13 @@ public final class Matcher {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Choice choice = Choice.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
-    Set<Recipe> recipes = new LinkedHashSet<>();
+    Map<String, Recipe> recipes = new LinkedHashMap<>();
     for (Medium medium : choice.media(request.pots())) {
-      recipes.addAll(nearest(choice.of(medium), medium, request, predictor));
+      for (Recipe recipe : nearest(choice.of(medium), medium, request, predictor)) {
+        recipes.putIfAbsent(key(recipe), recipe);
+      }
     }
-    List<RankedRecipe> weighed = recipes.stream().map(weighing::weigh).toList();
+    List<RankedRecipe> weighed = recipes.values().stream().map(weighing::weigh).toList();
     List<RankedRecipe> inOrder = Ranking.inOrder(weighed, request.wishes());
     RankedRecipe closest =
         (inOrder.isEmpty() ? weighed : inOrder)
@@ -98,6 +99,20 @@ public final class Matcher {
         weighed.size(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
         choice.leftOut());
+  }
+
+  /** What tells recipes of one shelf apart; cheaper than to compare all that is known of paints. */
+  private static String key(Recipe recipe) {
+    StringBuilder key = new StringBuilder();
+    recipe
+        .drops()
+        .forEach(
+            some -> key.append(some.paint().name()).append(':').append(some.count()).append('\n'));
+    recipe
+        .pots()
+        .forEach(
+            some -> key.append(some.pot().name()).append(':').append(some.count()).append('\n'));
+    return key.toString();
   }
 
   /** The recipes of one medium that are worth weighing. */

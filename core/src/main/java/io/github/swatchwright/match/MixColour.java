@@ -17,7 +17,7 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
  */
 final class MixColour {
   /** S_L = 1 + 0.015(L̄ − 50)²/√(20 + (L̄ − 50)²) at a mean lightness of 0 or 100, its largest. */
-  private static final double LARGEST_SL = 1 + 0.015 * 2500 / Math.sqrt(2520);
+  static final double LARGEST_SL = 1 + 0.015 * 2500 / Math.sqrt(2520);
 
   private final double[][] absorption;
   private final double[][] scattering;

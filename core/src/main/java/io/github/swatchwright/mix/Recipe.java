@@ -3,7 +3,6 @@ package io.github.swatchwright.mix;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Paint;
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,12 +86,14 @@ public record Recipe(List<Drops> drops, List<PotDrops> pots) {
     if (pots.isEmpty()) {
       return parts(drops);
     }
-    Map<Paint, Double> sums = new LinkedHashMap<>();
+    Map<String, Mix.Part> byName = new LinkedHashMap<>();
     Stream.concat(parts(drops).stream(), pots.stream().flatMap(PotDrops::parts))
-        .forEach(part -> sums.merge(part.paint(), part.drops(), Double::sum));
-    List<Mix.Part> parts = new ArrayList<>();
-    sums.forEach((paint, sum) -> parts.add(new Mix.Part(paint, sum)));
-    return parts;
+        .forEach(part -> byName.merge(part.paint().name(), part, Recipe::sum));
+    return List.copyOf(byName.values());
+  }
+
+  private static Mix.Part sum(Mix.Part one, Mix.Part other) {
+    return new Mix.Part(one.paint(), one.drops() + other.drops());
   }
 
   /** The recipe as a mix of paints; a pot's drops stand for what is in them. */

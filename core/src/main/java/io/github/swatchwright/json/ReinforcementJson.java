@@ -1,0 +1,68 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.match.Addition;
+import io.github.swatchwright.match.Reinforcement;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.io.IOException;
+
+/**
+ * Which one paint would bring a list of targets into reach best, as JSON: the {@code targets} with
+ * the shelf as it stands, and the {@code additions}, the best first, each with its {@code nearest}
+ * recipe for each target.
+ *
+ * <pre>{@code
+ * {"light":"D65",
+ *  "targets":[{"target":{"lab":[…],"srgb":"#2A7B3C"},"reachable":false,"nearestDeltaE00":6.1,
+ *              "missing":{"directions":["greener"],"deltaL":…,"deltaC":…,"deltaH":…}}],
+ *  "additions":[{"paint":"Signal green","meanDeltaE00":0.8,"withinReach":1,
+ *                "nearest":[{"drops":[{"paint":"Signal green","drops":3}],"deltaE00":0.8}]}],
+ *  "tried":4200}
+ * }</pre>
+ */
+public final class ReinforcementJson {
+  private ReinforcementJson() {}
+
+  /**
+   * The result as a JSON object.
+   *
+   * @param result what was found
+   * @param light the light that it was computed for
+   */
+  public static String toText(Reinforcement result, Illuminant light) {
+    return JsonOutput.object(
+        json -> {
+          json.writeStringField("light", light.name());
+          json.writeArrayFieldStart("targets");
+          for (int i = 0; i < result.targets().size(); i++) {
+            json.writeStartObject();
+            ColourJson.write(json, "target", result.targets().get(i));
+            MatchJson.write(json, result.withoutIt().get(i));
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("additions");
+          for (Addition addition : result.additions()) {
+            write(json, addition);
+          }
+          json.writeEndArray();
+          json.writeNumberField("tried", result.tried());
+        });
+  }
+
+  private static void write(JsonGenerator json, Addition addition) throws IOException {
+    json.writeStartObject();
+    JsonOutput.text(json, "paint", addition.paint().name());
+    Rounded.field(json, "meanDeltaE00", addition.meanDeltaE00());
+    json.writeNumberField("withinReach", addition.withinReach());
+    json.writeArrayFieldStart("nearest");
+    for (Addition.Nearest nearest : addition.nearest()) {
+      json.writeStartObject();
+      RecipeJson.write(json, nearest.recipe());
+      Rounded.field(json, "deltaE00", nearest.deltaE00());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+}

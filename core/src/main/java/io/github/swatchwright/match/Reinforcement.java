@@ -1,0 +1,22 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.colour.Lab;
+import java.util.List;
+
+/**
+ * Which one paint would bring a list of targets into reach best.
+ *
+ * @param targets the wanted colours under the chosen light
+ * @param withoutIt how far and in which direction the shelf is from each as it stands
+ * @param additions the best paints to add, the best first
+ * @param tried how many paints of the catalogue were tried
+ */
+public record Reinforcement(
+    List<Lab> targets, List<Reach> withoutIt, List<Addition> additions, int tried) {
+  /** Copies the lists. */
+  public Reinforcement {
+    targets = List.copyOf(targets);
+    withoutIt = List.copyOf(withoutIt);
+    additions = List.copyOf(additions);
+  }
+}
