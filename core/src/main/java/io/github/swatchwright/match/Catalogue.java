@@ -59,7 +59,7 @@ public final class Catalogue {
    * @param light the light to look under
    */
   public static Catalogue of(Shelf catalogue, ShelfOptics shelf, TristimulusWeights light) {
-    return new Catalogue(catalogue, shelf, light, new ExhaustiveSearch());
+    return new Catalogue(catalogue, shelf, light, new PrunedSearch());
   }
 
   /** This catalogue with another search. */

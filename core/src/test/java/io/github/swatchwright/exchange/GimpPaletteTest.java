@@ -32,18 +32,17 @@ class GimpPaletteTest {
   void readsAPalette() {
     Shelf shelf =
         read(
-            String.join(
-                "\n",
-                "GIMP Palette",
-                "Name: Dredger",
-                "Columns: 3",
-                "# a comment",
-                "",
-                "255 254   1\tBuoy yellow\r",
-                "  0   0   0 Soot, fresh",
-                "18 52 86",
-                "1 2 3 Untitled",
-                ""));
+            """
+            GIMP Palette
+            Name: Dredger
+            Columns: 3
+            # a comment
+
+            255 254   1\tBuoy yellow\r
+              0   0   0 Soot, fresh
+            18 52 86
+            1 2 3 Untitled
+            """);;
 
     assertThat(shelf)
         .isEqualTo(

@@ -26,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -145,7 +146,11 @@ class SturdinessTest {
     Map<String, DrawnPaint> beliefs = new HashMap<>();
     optics.paints().forEach(paint -> beliefs.put(paint.paint().name(), new DrawnPaint(paint)));
 
-    Realised both = realised(rivals, viewing, random -> name -> beliefs.get(name).draw(random));
+    Realised both =
+        realised(
+            rivals,
+            viewing,
+            random -> name -> Objects.requireNonNull(beliefs.get(name)).draw(random));
     Realised scatterAlone =
         realised(rivals, viewing, random -> name -> optics.of(name).constants());
 
@@ -174,7 +179,7 @@ class SturdinessTest {
           realised(
               rivals(optics, Medium.ACRYLIC, TARGETS / shelves, seed),
               SyntheticPigments.VIEWING,
-              random -> truth::get);
+              random -> name -> Objects.requireNonNull(truth.get(name)));
       ranked += realised.ranked / shelves;
       plain += realised.plain / shelves;
     }
