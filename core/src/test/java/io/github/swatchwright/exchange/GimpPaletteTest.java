@@ -42,7 +42,8 @@ class GimpPaletteTest {
               0   0   0 Soot, fresh
             18 52 86
             1 2 3 Untitled
-            """);;
+            """);
+    ;
 
     assertThat(shelf)
         .isEqualTo(
