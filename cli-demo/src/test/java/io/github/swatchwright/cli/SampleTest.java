@@ -18,8 +18,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -123,6 +125,36 @@ class SampleTest {
         .contains("share     100 % of the region's area");
     assertRefused(Run.of("sample", photo, "--colours", "0"), "is 0, must be within [1, 24]");
     assertRefused(Run.of("sample", photo, "--colours", "x"), "'x' is not a whole number");
+  }
+
+  @Test
+  void aPreviewShowsTheRegionsAndTheirSwatches() throws IOException {
+    String photo = file(PhotoBytes.png(picture()));
+    Path preview = folder.resolve("seen.png");
+    Run run =
+        Run.of(
+            "sample",
+            photo,
+            "--region",
+            "4,4,30,30",
+            "--grey",
+            "45,5,30,30@18%",
+            "--preview",
+            preview.toString());
+    assertThat(run.status()).isZero();
+    BufferedImage seen = ImageIO.read(preview.toFile());
+    assertThat(seen.getWidth()).isEqualTo(80);
+    assertThat(seen.getRGB(15, 20) & 0xFFFFFF).isEqualTo(0x8A4B2A);
+    assertThat(seen.getRGB(4, 15) & 0xFFFFFF).as("outline").isEqualTo(0xFFFFFF);
+    // The swatch is the corrected colour, which the command prints.
+    String swatch =
+        String.format(Locale.ROOT, "#%06X", seen.getRGB(20, seen.getHeight() - 5) & 0xFFFFFF);
+    assertThat(run.out()).contains(swatch);
+
+    assertRefused(Run.of("sample", photo, "--preview", photo), "is the photo itself");
+    assertRefused(
+        Run.of("sample", photo, "--preview", folder.resolve("no/seen.png").toString()),
+        "--preview: there is no folder");
   }
 
   @Test

@@ -10,7 +10,6 @@ import java.awt.image.ColorModel;
 import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.awt.image.Raster;
-import java.awt.image.WritableRaster;
 import java.util.Optional;
 
 /**
@@ -84,10 +83,8 @@ final class DecodedPixels {
   void handTo(PixelRows rows, Turn turn) {
     UprightRows upright = new UprightRows(raster, turn);
     int[] samples = new int[upright.width() * raster.getNumBands()];
-    Optional<ProfiledRow> profiled =
-        toWide.map(
-            op ->
-                new ProfiledRow(op, upright.width(), raster.getNumBands() - (alpha ? 1 : 0), deep));
+    int colours = raster.getNumBands() - (alpha ? 1 : 0);
+    Optional<ProfiledRow> profiled = toWide.map(op -> new ProfiledRow(op, colours, deep));
     int[] argb = new int[upright.width()];
     long[] deepArgb = new long[upright.width()];
     for (int y = 0; y < upright.height(); y++) {
@@ -129,34 +126,6 @@ final class DecodedPixels {
               | (long) colours[at] << 32
               | (long) colours[at + next] << 16
               | colours[at + 2 * next];
-    }
-  }
-
-  /** A row through a colour profile, into 16 bits of {@link RgbSpace#WIDE}. */
-  private static final class ProfiledRow {
-    private final ColorConvertOp op;
-    private final WritableRaster from;
-    private final WritableRaster to;
-    private final int[] colours;
-    private final int[] converted;
-
-    ProfiledRow(ColorConvertOp op, int width, int channels, boolean deep) {
-      this.op = op;
-      int type = deep ? DataBuffer.TYPE_USHORT : DataBuffer.TYPE_BYTE;
-      from = Raster.createInterleavedRaster(type, width, 1, channels, null);
-      to = Raster.createInterleavedRaster(DataBuffer.TYPE_USHORT, width, 1, 3, null);
-      colours = new int[width * channels];
-      converted = new int[width * 3];
-    }
-
-    int[] convert(int[] samples, int bands) {
-      int channels = from.getNumBands();
-      for (int x = 0; x < from.getWidth(); x++) {
-        System.arraycopy(samples, x * bands, colours, x * channels, channels);
-      }
-      from.setPixels(0, 0, from.getWidth(), 1, colours);
-      op.filter(from, to);
-      return to.getPixels(0, 0, to.getWidth(), 1, converted);
     }
   }
 }
