@@ -91,7 +91,7 @@ final class SampleCommand implements Command {
     PhotoReader reader = reference.reader(photo);
     List<SampleJson.Entry> entries =
         regions(photo).stream().flatMap(region -> read(reader, region)).toList();
-    card.write(() -> SampleCard.of(file, reader.reference(), onCard(entries)));
+    card.write(() -> SampleCard.of(fileName(), reader.reference(), onCard(entries)));
     if (preview != null) {
       writePreview(preview, reader, entries);
     }
@@ -143,6 +143,11 @@ final class SampleCommand implements Command {
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException("--colours: '" + most + "' is not a whole number", e);
     }
+  }
+
+  private String fileName() {
+    Path name = Path.of(file).getFileName();
+    return name == null ? file : name.toString();
   }
 
   private static List<SampleCard.Read> onCard(List<SampleJson.Entry> entries) {

@@ -25,6 +25,18 @@ import java.util.function.Function;
  */
 record CardExample(List<String> command, Function<JsonNode, List<String>> colours) {
 
+  /** Paints whose names try to fetch, run or hide something. */
+  private static final String HOSTILE_SHELF =
+      """
+      {"format":"swatchwright-shelf","version":1,"name":"</style><script>","paints":[
+      {"name":"<img src='missing.png' onerror='console.log(1)'>","medium":"acrylic",
+       "finish":"matt","masstone":{"srgb":"#8A4B2A"}},
+      {"name":"</bdi></main></svg><script>console.log(2)</script>","medium":"acrylic",
+       "finish":"matt","masstone":{"srgb":"#E0E0E0"}},
+      {"name":"\\u202Eedirrevo \\u2066 <link rel=stylesheet href=x.css> 🎨","medium":"acrylic",
+       "finish":"matt","masstone":{"srgb":"#202020"}}]}
+      """;
+
   /** One for every command with a card; photos and shelves are written to the folder. */
   static List<CardExample> all(Path folder) {
     return List.of(
@@ -32,6 +44,9 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
             List.of("match", "#8A4B2A", "--paints", "2", "--max-drops", "8"), CardExample::matched),
         new CardExample(
             List.of("match", "#00F0FF", "--paints", "2", "--light", "A"), CardExample::matched),
+        new CardExample(
+            List.of("match", "#9A6A50", "--max-drops", "6", "--shelf", hostileShelf(folder)),
+            CardExample::matched),
         new CardExample(
             List.of("predict", "Titanium white:6, Red oxide:1.5", "Phthalo green"),
             json -> {
@@ -134,6 +149,14 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
   private static void twice(List<String> colours, String colour) {
     colours.add(colour);
     colours.add(colour);
+  }
+
+  private static String hostileShelf(Path folder) {
+    try {
+      return Files.writeString(folder.resolve("hostile.shelf.json"), HOSTILE_SHELF).toString();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String photo(Path folder) {

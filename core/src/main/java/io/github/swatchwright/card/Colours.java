@@ -1,7 +1,9 @@
 package io.github.swatchwright.card;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,7 +14,7 @@ import java.util.Optional;
  */
 record Colours(List<SwatchBlock.Named> colours, Optional<IntervalRing> ring) implements Block {
 
-  private static final String IN_THE_RING = "may come out";
+  private static final List<String> IN_THE_RING = List.of("or like these");
 
   Colours {
     colours = List.copyOf(colours);
@@ -28,20 +30,22 @@ record Colours(List<SwatchBlock.Named> colours, Optional<IntervalRing> ring) imp
     Markup pictures = Markup.of("div").with("class", "pictures").add(swatches().svg());
     List<Markup> words = new ArrayList<>();
     for (SwatchBlock.Named named : colours) {
-      words.add(
-          Markup.of(
-              "div",
-              List.of(Markup.of("dt", named.name()), Markup.of("dd", named.colour().notation()))));
+      words.add(caption(named.name(), named.colour().notation()));
     }
-    if (ring.isPresent()) {
-      words.add(
-          Markup.of("div", List.of(Markup.of("dt", "Ring"), Markup.of("dd", IN_THE_RING)))
-              .with("class", "ring"));
-    }
+    ring.ifPresent(some -> words.add(caption("Ring", IN_THE_RING)));
     return Markup.of("div")
         .with("class", "colours")
         .add(ring.map(some -> pictures.add(some.figure().svg())).orElse(pictures))
-        .add(Markup.of("dl").with("class", "captions").add(words));
+        .add(
+            Markup.of("dl")
+                .with("class", ring.isPresent() ? "captions ringed" : "captions")
+                .add(words));
+  }
+
+  private static Markup caption(String name, List<String> lines) {
+    return Markup.of("div")
+        .add(Markup.of("dt", name))
+        .add(lines.stream().map(line -> Markup.of("dd", line)).toList());
   }
 
   @Override
@@ -53,8 +57,8 @@ record Colours(List<SwatchBlock.Named> colours, Optional<IntervalRing> ring) imp
     double height = sheet.figure(swatches(), 0, swatches);
     ring.ifPresent(some -> sheet.figure(some.figure(), swatches + gap, side));
     sheet.down(height);
-    sheet.columns(
-        colours.stream().map(named -> List.of(named.name(), named.colour().notation())).toList(),
-        swatches / colours.size());
+    Map<String, List<String>> captions = new LinkedHashMap<>();
+    colours.forEach(named -> captions.put(named.name(), named.colour().notation()));
+    sheet.columns(captions, swatches / colours.size());
   }
 }

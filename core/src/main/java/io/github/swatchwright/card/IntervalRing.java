@@ -15,7 +15,7 @@ import java.util.List;
 record IntervalRing(ColourSpread spread) {
   private static final int NEIGHBOURS = 16;
   private static final double SIZE = 120;
-  private static final double OUTER = 60;
+  private static final double OUTER = 59;
   private static final double INNER = 32;
 
   Figure figure() {
@@ -51,7 +51,7 @@ record IntervalRing(ColourSpread spread) {
   private static Markup sector(int number) {
     double from = (number - 0.5) * 2 * Math.PI / NEIGHBOURS;
     double to = (number + 0.55) * 2 * Math.PI / NEIGHBOURS;
-    return Markup.of("path").with("d", "M60 60L" + rim(from) + "A60 60 0 0 1 " + rim(to) + "Z");
+    return Markup.of("path").with("d", "M60 60L" + rim(from) + "A59 59 0 0 1 " + rim(to) + "Z");
   }
 
   private static String rim(double clockwise) {

@@ -1,5 +1,6 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.match.AcrossLights;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
@@ -40,6 +41,11 @@ public final class MatchCard {
   }
 
   private Card card() {
+    result
+        .request()
+        .insteadOf()
+        .ifPresent(
+            other -> blocks.add(Facts.none().and("Instead of", Label.of(other.paint().name()))));
     if (!result.reach().withinReach()) {
       blocks.add(outOfReach(result.reach()));
     }
@@ -53,6 +59,9 @@ public final class MatchCard {
             });
     if (result.recipes().isEmpty()) {
       blocks.add(new Colours(List.of(target()), Optional.empty()));
+      blocks.add(
+          new Sentence(
+              "None of the " + result.weighed() + " nearest mixes hides as well as wanted."));
     }
     int more = result.recipes().size() - MOST_RECIPES;
     if (more > 0) {
@@ -80,6 +89,9 @@ public final class MatchCard {
             .and("If all goes well", Sayings.difference(ranked.deltaE00()))
             .and("Expect", Sayings.expected(ranked.expectedDeltaE00()))
             .and("How sure", Sayings.interval(ranked.prediction().intervalDeltaE00()));
+    if (ranked.acrossLights().isPresent()) {
+      facts = facts.and("Other lamps", acrossLights(ranked.acrossLights().get()));
+    }
     return new Section(
         Integer.toString(number),
         number == 1 ? "The one to trust most" : "Or this",
@@ -87,6 +99,14 @@ public final class MatchCard {
             RecipeDrops.of(ranked.recipe(), new PaintColour(light)),
             new Colours(List.of(target(), predicted), Optional.of(ring)),
             number == 1 ? facts.and("Thin", Sayings.THINNING) : facts));
+  }
+
+  private static String acrossLights(AcrossLights across) {
+    return String.format(
+        Locale.ROOT,
+        "at worst ΔE00 %.1f from the target, under %s",
+        across.worstDeltaE00(),
+        across.light().name());
   }
 
   private static Note outOfReach(Reach reach) {

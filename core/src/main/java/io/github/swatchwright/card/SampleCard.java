@@ -1,6 +1,8 @@
 package io.github.swatchwright.card;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.optics.AreaCoverage;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -28,6 +30,9 @@ public final class SampleCard {
     }
   }
 
+  /** The same colours give the same blots. */
+  private static final long SEED = 1;
+
   private SampleCard() {}
 
   /**
@@ -47,8 +52,36 @@ public final class SampleCard {
       int more = colours.size() - MOST_COLOURS;
       blocks.add(new Sentence("Colours that are not on this card: " + more + "."));
     }
+    if (isOneRegion(colours)) {
+      blocks.add(together(colours));
+    }
     blocks.add(Note.lamp(Illuminant.D65));
     return new Card("Colours of a photo", Label.of(photo), blocks);
+  }
+
+  private static boolean isOneRegion(List<Read> colours) {
+    return colours.size() > 1
+        && colours.size() <= Speckle.MOST_PASSES
+        && colours.stream().map(Read::region).distinct().count() == 1;
+  }
+
+  /** The colours of a region in their shares, as blots. */
+  private static Section together(List<Read> colours) {
+    double all = colours.stream().mapToDouble(Read::share).sum();
+    double[] visible = colours.stream().mapToDouble(read -> read.share / all).toArray();
+    double[] coverages = AreaCoverage.coveragesFor(visible);
+    List<Speckle.Pass> passes = new ArrayList<>();
+    for (int i = 1; i < visible.length; i++) {
+      passes.add(new Speckle.Pass(colours.get(i).colour.lab(), coverages[i - 1]));
+    }
+    Lab first = colours.get(0).colour.lab();
+    return new Section(
+        "",
+        "All of them",
+        List.of(
+            new Picture(
+                Speckle.of(first, passes, SEED).figure(),
+                "In their shares of the region; not where they lie in it.")));
   }
 
   private static Section section(int number, Read read) {

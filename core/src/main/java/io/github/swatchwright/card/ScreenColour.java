@@ -2,7 +2,7 @@ package io.github.swatchwright.card;
 
 import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.Srgb;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -16,6 +16,9 @@ record ScreenColour(Lab colour) {
   /** What is said beside a colour that a screen can't show. */
   static final String TOO_STRONG = "stronger than a screen can show; drawn weaker";
 
+  private static final char MINUS = '\u2212';
+  private static final char NO_BREAK_SPACE = '\u00A0';
+
   /** The colour to draw with, {@code #RRGGBB}. */
   String hex() {
     return colour.toSrgb().fit(GamutPolicy.REDUCE_CHROMA).toHex();
@@ -26,25 +29,15 @@ record ScreenColour(Lab colour) {
     return colour.toSrgb().isDisplayable();
   }
 
-  /** The colour in words and numbers, with what a screen leaves out. */
-  String notation() {
+  /** The colour in words and numbers, a line each, with what a screen leaves out. */
+  List<String> notation() {
     String plain =
         String.format(Locale.ROOT, "L %.0f a %.0f b %.0f", colour.l(), colour.a(), colour.b());
-    return hex() + " · " + minus(plain) + (isTrue() ? "" : " · " + TOO_STRONG);
+    return isTrue() ? List.of(hex(), typeset(plain)) : List.of(hex(), typeset(plain), TOO_STRONG);
   }
 
-  /** A real minus sign, and none before a zero. */
-  private static String minus(String numbers) {
-    return numbers.replaceAll("-0(?![0-9])", "0").replace('-', '\u2212');
+  /** With real minus signs, none before a zero, and no line break within. */
+  private static String typeset(String numbers) {
+    return numbers.replaceAll("-0(?![0-9])", "0").replace('-', MINUS).replace(' ', NO_BREAK_SPACE);
   }
-
-  /** Black or white, whichever is read better on it. */
-  String inkOnIt() {
-    return colour.l() > INK_CHANGES ? Srgb.of8Bit(0, 0, 0).toHex() : "#FFFFFF";
-  }
-
-  /**
-   * L* at which black and white have the same contrast by WCAG 2.2: (Y+5)/5 = 105/(Y+5), Y = 17.9.
-   */
-  private static final double INK_CHANGES = 49.4;
 }

@@ -2,6 +2,7 @@ package io.github.swatchwright.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A sheet that is filled from top to bottom with text and figures, in SVG. SVG breaks no lines, so
@@ -128,18 +129,21 @@ final class Sheet {
     broken(text, (WIDTH - x) / (LETTER * size)).forEach(line -> line(line, x, size, style));
   }
 
-  /** Writes texts beside each other, a label above each, and goes down below the longest. */
-  void columns(List<List<String>> columns, double columnWidth) {
+  /** Writes lines beside each other, a label above each, and goes down below the longest. */
+  void columns(Map<String, List<String>> columns, double columnWidth) {
     double top = y;
     double lowest = y;
-    for (int i = 0; i < columns.size(); i++) {
+    double x = 0;
+    for (Map.Entry<String, List<String>> column : columns.entrySet()) {
       y = top;
-      double x = i * columnWidth;
-      line(columns.get(i).get(0), x, SMALL, "soft");
-      for (String line : broken(columns.get(i).get(1), columnWidth / (LETTER * SMALL))) {
-        line(line, x, SMALL, "plain");
+      line(column.getKey(), x, SMALL, "soft");
+      for (String text : column.getValue()) {
+        for (String line : broken(text, columnWidth / (LETTER * SMALL))) {
+          line(line, x, SMALL, "plain");
+        }
       }
       lowest = Math.max(lowest, y);
+      x += columnWidth;
     }
     y = lowest;
   }

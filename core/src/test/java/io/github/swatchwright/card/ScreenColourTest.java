@@ -12,7 +12,8 @@ class ScreenColourTest {
   void isTheColourItself() {
     ScreenColour rust = new ScreenColour(Srgb.parse("#8A4B2A").toLab());
     assertThat(rust.hex()).isEqualTo("#8A4B2A");
-    assertThat(rust.notation()).isEqualTo("#8A4B2A · L 39 a 24 b 31");
+    assertThat(rust.notation())
+        .containsExactly("#8A4B2A", "L\u00A039\u00A0a\u00A024\u00A0b\u00A031");
   }
 
   @Test
@@ -21,11 +22,15 @@ class ScreenColourTest {
     Lab shown = Srgb.parse(strong.hex()).toLab();
     assertThat(shown.chroma()).isLessThan(60);
     assertThat(strong.notation())
-        .endsWith("L 50 a −60 b −40 · stronger than a screen can show; drawn weaker");
+        .containsExactly(
+            strong.hex(),
+            "L\u00A050\u00A0a\u00A0−60\u00A0b\u00A0−40",
+            "stronger than a screen can show; drawn weaker");
   }
 
   @Test
   void aZeroHasNoSign() {
-    assertThat(new ScreenColour(Lab.ofD65(50, -0.2, -10.4)).notation()).endsWith("a 0 b −10");
+    assertThat(new ScreenColour(Lab.ofD65(50, -0.2, -10.4)).notation())
+        .contains("L\u00A050\u00A0a\u00A00\u00A0b\u00A0−10");
   }
 }

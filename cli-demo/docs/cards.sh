@@ -1,0 +1,36 @@
+#!/usr/bin/env bash
+# Makes the pictures of cards.md: each card as chromium shows it. Needs chromium.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+
+# picture NAME HEIGHT COMMAND…: the card of a command, 680 pixels wide
+picture() {
+  local name=$1 height=$2
+  shift 2
+  cli-demo/swatchwright "$@" --card "$work/$name.html" >/dev/null
+  screenshot "$name" "$height" "$name"
+}
+
+# screenshot CARD HEIGHT PICTURE OPTION…
+screenshot() {
+  local card=$1 height=$2 picture=$3
+  shift 3
+  chromium --headless --no-sandbox --disable-gpu --disable-quic --no-first-run \
+    --disable-background-networking --disable-component-update --disable-sync \
+    --force-color-profile=srgb --hide-scrollbars --user-data-dir="$work/profile" \
+    --window-size="680,$height" "$@" \
+    --screenshot="cli-demo/docs/card-$picture.png" "file://$work/$card.html" 2>/dev/null
+}
+
+picture match 1130 match '#8A4B2A'
+screenshot match 1130 match-dark --force-dark-mode --blink-settings=preferredColorScheme=0
+picture predict 850 predict 'Titanium white:6, Red oxide:1.5'
+picture correct 1330 correct 'Titanium white:6, Red oxide:2' --measured '#C3907F' --target '#B47A68'
+picture sample 1000 sample testdata/photos/hull-plate.jpg --region 35%,25%,30%,40% --colours 4 \
+  --grey 510,56,76,76@18%
+picture ladder 1500 ladder '#C8642A' '#3B2A22' --rungs 4 --for rust --base 'Dredger grey'
+picture coat 1550 coat --base 'Dredger grey' \
+  --coats 'Red oxide:2@1:1 over 40%, Whitewash wash:2@1:4, Blue filter:3@1:15' --area 200cm2
+picture compare 760 compare '#8A4B2A' 'Red oxide'
