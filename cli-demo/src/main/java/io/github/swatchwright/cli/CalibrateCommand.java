@@ -78,6 +78,11 @@ final class CalibrateCommand implements Command {
   @Nullable Path newFile;
 
   @Option(
+      names = "--fit-surface",
+      description = "Fit the surface's two shares of light to the cards as well; needs dark ones.")
+  boolean fitSurface;
+
+  @Option(
       names = "--next",
       description = "Name the two cards whose painting would help most from here.")
   boolean next;
@@ -127,7 +132,11 @@ final class CalibrateCommand implements Command {
     if (out == null) {
       throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
     }
-    Calibration calibration = Calibration.of(shelf, new CardSet(cards), errors);
+    CardSet set = new CardSet(cards);
+    Calibration calibration =
+        fitSurface
+            ? Calibration.withFittedSurface(shelf, set, errors)
+            : Calibration.of(shelf, set, errors);
     WholeFile.write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
       shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
@@ -229,6 +238,12 @@ final class CalibrateCommand implements Command {
       output.line(
           "%s of batch '%s' is %.2f times as strong as the shelf's (sd %.0f %%).",
           found.batch().paint(), found.batch().label(), found.strength(), 100 * found.sd());
+    }
+    if (fitSurface) {
+      calibration
+          .shelf()
+          .surface()
+          .ifPresent(found -> output.line("Surface: k1 %.3f, k2 %.2f.", found.k1(), found.k2()));
     }
     output.line("Written to %s.", out);
   }

@@ -119,6 +119,24 @@ class CalibrateCommandTest {
   }
 
   @Test
+  void fitsTheSurfaceWhenAskedAndStoresIt() throws Exception {
+    Run run =
+        run(
+            new String[] {"--shelf", Run.fiveShelf(), "--fit-surface"},
+            "calibrate",
+            cards(CARD),
+            "--out",
+            better());
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("Surface: k1 0.0");
+    assertThat(Files.readString(Path.of(better()))).contains("\"surface\"");
+    Run again =
+        Run.of("calibrate", cards(CARD), "--shelf", better(), "--fit-surface", "--out", better());
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("has learnt from cards under a surface already");
+  }
+
+  @Test
   void whatDoesNotGoTogetherIsRefused() throws Exception {
     refused("name cards to learn from: CARDS or --pot; or ask --next", "calibrate");
     refused("name the file for the better shelf: --out NEW", "calibrate", cards(CARD));

@@ -2,12 +2,15 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.BatchStrength;
 import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfFit;
 import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.paint.SurfaceFit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A better shelf from test cards.
@@ -83,6 +86,20 @@ public record Calibration(
         fit.batches(),
         residuals.before(),
         residuals.after());
+  }
+
+  /**
+   * The same with the surface correction fitted as well: the one under which swatches and cards are
+   * most probable, stored with the shelf. Cards that contradict the others are left out of it.
+   *
+   * @throws IllegalArgumentException as {@link #of} does, and when the shelf has learnt from cards
+   *     before
+   */
+  public static Calibration withFittedSurface(Shelf shelf, CardSet cards, CardErrors errors) {
+    List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
+    Agreement agreement = Agreement.among(ShelfOptics.estimate(shelf), patches);
+    Saunderson surface = SurfaceFit.of(shelf, agreement.kept());
+    return of(new Shelf(shelf.name(), shelf.paints(), Optional.of(surface)), cards, errors);
   }
 
   /**

@@ -74,6 +74,32 @@ final class GaussianBelief {
   /** The belief after the evidence; its covariance is the linearised posterior's. */
   GaussianBelief after(Evidence evidence) {
     Update update = new Update(evidence);
+    RealVector state = mostProbable(update).state;
+    return new GaussianBelief(state, covariance.subtract(update.linearised(state).explained()));
+  }
+
+  /**
+   * ln of how probable the evidence was, by Laplace's approximation, but for a constant of the
+   * evidence's own errors: −½(objective + ln det(J·C·Jᵀ + Σ) − ln det Σ).
+   */
+  double logEvidence(Evidence evidence) {
+    Update update = new Update(evidence);
+    Settled settled = mostProbable(update);
+    double spread = update.linearised(settled.state).innovationCovariance.getDeterminant();
+    double noise =
+        new CholeskyDecomposition(new Array2DRowRealMatrix(update.noise, false)).getDeterminant();
+    return -0.5 * (settled.objective + Math.log(spread) - Math.log(noise));
+  }
+
+  /**
+   * Where the steps have ended.
+   *
+   * @param state the most probable unknowns
+   * @param objective twice the negative log posterior there
+   */
+  private record Settled(RealVector state, double objective) {}
+
+  private Settled mostProbable(Update update) {
     RealVector state = mean;
     RealVector dual = new ArrayRealVector(mean.getDimension());
     double objective = update.objective(state, dual);
@@ -103,7 +129,7 @@ final class GaussianBelief {
         break;
       }
     }
-    return new GaussianBelief(state, covariance.subtract(update.linearised(state).explained()));
+    return new Settled(state, objective);
   }
 
   /** One piece of evidence against this belief. */

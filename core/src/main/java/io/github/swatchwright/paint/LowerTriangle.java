@@ -75,6 +75,15 @@ final class LowerTriangle {
     return rows.length;
   }
 
+  /** ln det G. */
+  double logDeterminant() {
+    double sum = 0;
+    for (int i = 0; i < rows.length; i++) {
+      sum += 2 * Math.log(rows[i][i]);
+    }
+    return sum;
+  }
+
   /** L⁻¹·y. */
   double[] forward(double[] y) {
     return forward(y, 0);

@@ -102,6 +102,11 @@ final class PatchModel {
     return observed;
   }
 
+  /** Variances of the measured values' own errors. */
+  double[] variances() {
+    return readout.variances();
+  }
+
   /** The patch linearised at a state. */
   Linear linearise(Map<String, double[]> states) {
     List<OpticalConstants> constants = constants(states);

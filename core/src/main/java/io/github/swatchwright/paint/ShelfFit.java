@@ -262,6 +262,22 @@ public final class ShelfFit {
     return new ChiSquaredDistribution(values).inverseCumulativeProbability(1 - chance);
   }
 
+  /**
+   * ln of how probable the patches were, by Laplace's approximation, but for a constant of the
+   * measurements' errors. Amounts that err widen a patch's own error, and count.
+   */
+  double logEvidence() {
+    double value = objective(states, duals) + linear.factor.logDeterminant();
+    for (PatchModel model : models) {
+      double[][] noise = model.linearise(states).noise();
+      for (int i = 0; i < noise.length; i++) {
+        value -= Math.log(model.variances()[i]);
+      }
+      value += LowerTriangle.factor(noise).logDeterminant();
+    }
+    return -0.5 * value;
+  }
+
   /** The colour that the fit expects of a patch, under D65. */
   public Lab lab(PaintedPatch patch) {
     PatchModel model = new PatchModel(patch, prior.surface());

@@ -101,7 +101,7 @@ public final class ShelfOptics {
   }
 
   /** The smallest of X/Xn, Y/Yn, Z/Zn, and of a measured reflectance's own values. */
-  private static double darkestChannel(Swatch masstone) {
+  static double darkestChannel(Swatch masstone) {
     Xyz xyz = masstone.lab().toXyz();
     WhitePoint white = xyz.white();
     double channel =
