@@ -163,7 +163,19 @@ class CalibrateCommandTest {
     refuses(shelf, CARD.replace("White", "Brass"), "card 1: 'Brass' is metallic");
     refuses(shelf, CARD.replace("White", "Rust"), "card 1: the parts are of more than one medium");
     refuses(shelf, CARD.replace("}}", "},\"measured\":{\"srgb\":\"#102030\"}}"), "measured");
+    refuses(shelf, CARD.replace("}}", "},\"by\":\"drops\"}"), "must be one of volume, mass");
+    refuses(
+        shelf, CARD.replace("}}", "},\"by\":\"mass\",\"by\":\"volume\"}"), "by: is given twice");
     assertThat(Files.readString(shelf)).isEqualTo(old);
+    Files.writeString(
+        shelf,
+        "{\"format\":\"swatchwright-shelf\",\"version\":1,\"name\":\"s\",\"paints\":["
+            + "{\"name\":\"White\",\"medium\":\"acrylic\"},"
+            + "{\"name\":\"Grün, dunkel\",\"medium\":\"acrylic\"}]}");
+    refuses(
+        shelf,
+        CARD,
+        "1 card can't tell 'Grün, dunkel' and 'White' apart: give a masstone, or more cards");
     Run missing = Run.of("calibrate", folder.resolve("none.json").toString(), "--out", better());
     assertThat(missing.status()).isEqualTo(2);
     assertThat(missing.err().lines()).hasSize(1);

@@ -157,6 +157,71 @@ class CalibrationTest {
     assertThat(later.shelf().paint("earth 0")).isEqualTo(shelf.paint("earth 0"));
   }
 
+  @Test
+  void oneCallTakesAMeasuredPotForACard() {
+    InventedCards invented = new InventedCards(16, 0.05, 0.5);
+    Shelf shelf = invented.shelf();
+    TestCard first = invented.painted(InventedCards.parts("white", 5, "oxide 0", 1));
+    Calibration once = Calibration.of(shelf, new CardSet(List.of(first)));
+    Mix pot = Mix.parse("white:6, oxide 0:3, black:1", shelf);
+    TestCard measured =
+        invented.painted(InventedCards.parts("white", 6, "oxide 0", 3, "black", 1));
+
+    Calibration twice = once.with(TestCard.ofMix(pot, measured.measured()));
+
+    assertThat(twice.shelf())
+        .isEqualTo(Calibration.of(once.shelf(), new CardSet(List.of(measured))).shelf());
+    assertThat(predict(twice.shelf()).intervalDeltaE00())
+        .isLessThan(predict(once.shelf()).intervalDeltaE00());
+    assertThat(twice.paints().stream().map(Calibration.CalibratedPaint::name))
+        .containsExactly("white", "black", "oxide 0");
+    assertThat(new CardSet(List.of(first)).with(measured).cards()).containsExactly(first, measured);
+  }
+
+  @Test
+  void aPotThatContradictsEarlierCardsIsNamed() {
+    InventedCards invented = new InventedCards(17, 0.05, 0.5);
+    List<TestCard> cards = new ArrayList<>();
+    for (int white : new int[] {1, 5, 10}) {
+      cards.add(invented.painted(InventedCards.parts("white", white, "oxide 0", 1)));
+    }
+    Calibration before = Calibration.of(invented.shelf(), new CardSet(cards));
+    TestCard wrong =
+        TestCard.ofMix(
+            Mix.parse("white:3, oxide 0:1", invented.shelf()),
+            invented.painted(InventedCards.parts("white", 3, "black", 1)).measured());
+
+    Calibration after = before.with(wrong);
+
+    assertThat(after.contradictions()).hasSize(1);
+    assertThat(after.contradictions().get(0).card()).isEqualTo(1);
+    assertThat(predict(after.shelf()).lab()).isEqualTo(predict(before.shelf()).lab());
+  }
+
+  @Test
+  void aDropOfAnotherSizeCountsByItsVolume() {
+    InventedCards invented = new InventedCards(18, 0, 0);
+    Paint white = invented.pigment("white").withContrastRatio();
+    Paint large =
+        new Paint(
+            "oxide 0",
+            white.medium(),
+            white.finish(),
+            white.make(),
+            white.masstone(),
+            white.hiding(),
+            3 * white.dropMillilitres(),
+            white.swatchError(),
+            white.effect(),
+            "");
+    Mix mix = new Mix(List.of(new Mix.Part(white, 6), new Mix.Part(large, 1)));
+
+    TestCard card = TestCard.ofMix(mix, white.masstone().orElseThrow());
+
+    assertThat(card.parts().get(0).amount()).isEqualTo(6);
+    assertThat(card.parts().get(1).amount()).isCloseTo(3, within(1e-12));
+  }
+
   private static Prediction predict(Shelf shelf) {
     return MixPredictor.of(ShelfOptics.estimate(shelf), SyntheticPigments.VIEWING.weights())
         .predict(Mix.parse("white:3, oxide 0:2, black:1", shelf));
