@@ -164,8 +164,7 @@ class CalibrationTest {
     TestCard first = invented.painted(InventedCards.parts("white", 5, "oxide 0", 1));
     Calibration once = Calibration.of(shelf, new CardSet(List.of(first)));
     Mix pot = Mix.parse("white:6, oxide 0:3, black:1", shelf);
-    TestCard measured =
-        invented.painted(InventedCards.parts("white", 6, "oxide 0", 3, "black", 1));
+    TestCard measured = invented.painted(InventedCards.parts("white", 6, "oxide 0", 3, "black", 1));
 
     Calibration twice = once.with(TestCard.ofMix(pot, measured.measured()));
 

@@ -74,8 +74,7 @@ class ContradictionTest {
     List<TestCard> cards = new ArrayList<>();
     for (int i = 1; i < 5; i++) {
       cards.add(
-          invented.painted(
-              InventedCards.parts("white", 5, invented.pigments.get(i).name(), 1)));
+          invented.painted(InventedCards.parts("white", 5, invented.pigments.get(i).name(), 1)));
     }
     cards.add(invented.painted(InventedCards.parts("white", 5, known.name(), 1)));
 

@@ -71,8 +71,7 @@ class OtherFamiliesTest {
               new double[] {
                 0.5 + random.nextDouble(), 0.4 * random.nextDouble(), 0.1 * random.nextDouble()
               });
-      paints.add(
-          new Pigment("mixed " + paints.size(), scaled(mixed, 0.2 * random.nextGaussian())));
+      paints.add(new Pigment("mixed " + paints.size(), scaled(mixed, 0.2 * random.nextGaussian())));
     }
     return paints;
   }
@@ -90,8 +89,7 @@ class OtherFamiliesTest {
   /** White, and paints whose ln K wanders smoothly over three decades, at any level of S. */
   private static List<Pigment> wandering(long seed) {
     Random random = new Random(seed);
-    List<Pigment> paints =
-        new ArrayList<>(List.of(SyntheticPigments.shelf(seed + 4000).get(0)));
+    List<Pigment> paints = new ArrayList<>(List.of(SyntheticPigments.shelf(seed + 4000).get(0)));
     while (paints.size() < PAINTS) {
       double level = Math.log(0.02) + Math.log(40) * random.nextDouble();
       double slope = -1.5 * random.nextDouble();
