@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  swatchwright calibrate cards.json --out better.shelf.json",
       "  swatchwright calibrate --pot 'Titanium white:6, Red oxide:2' --measured '#C3907F'"
-          + " --out better.shelf.json",
+          + " --out better.json",
       "  swatchwright calibrate --next --for '#8A4B2A'"
     })
 final class CalibrateCommand implements Command {

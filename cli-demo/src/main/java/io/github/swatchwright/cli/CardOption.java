@@ -15,7 +15,7 @@ final class CardOption {
       names = "--card",
       paramLabel = "FILE",
       converter = ByEnding.class,
-      description = "Also write the result as a card to look at or print: FILE.html or FILE.svg.")
+      description = "Also write the result as a card to look at or print: HTML or SVG.")
   @Nullable CardFile file;
 
   /** Writes the card where it was asked for. */

@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
 /** Looks into a notebook, and uses what was found before. */
 @CommandLine.Command(
     name = "notebook",
-    description = "Lists a notebook that --notebook wrote, and does again what stands there.",
+    description = "Lists what --notebook wrote down, does it again, and makes test cards of it.",
     footer = {
       "",
       "Examples:",

@@ -36,13 +36,13 @@ final class SharedOptions {
   @Option(
       names = "--notebook",
       paramLabel = "FILE",
-      description = "Write down in this file what was asked and found; it is made if need be.")
+      description = "Write down what was asked and found, at the end of this file.")
   @Nullable Path notebookFile;
 
   @Option(
       names = "--table",
       paramLabel = "FILE",
-      description = "Write the result as a table too: a .csv, .gpl (GIMP palette) or .json file.")
+      description = "Also write the result as a table: CSV, GIMP palette (.gpl) or JSON.")
   @Nullable Path tableFile;
 
   @Option(names = "--json", description = "Print one JSON object.")

@@ -46,8 +46,8 @@ final class ShelfCommand implements Command {
       names = "--import",
       paramLabel = "FILE",
       description =
-          "Take the paints of this file: .csv, .gpl (GIMP palette), .json, or .cgats, .txt, .ti3 or"
-              + " .it8 (CGATS, as instruments write).")
+          "Take the paints of this file: CSV, GIMP palette (.gpl), JSON, or what colour instruments"
+              + " write (CGATS: .cgats, .txt, .ti3, .it8).")
   @Nullable Path importFile;
 
   @Option(
@@ -67,7 +67,7 @@ final class ShelfCommand implements Command {
   @Option(
       names = "--export",
       paramLabel = "FILE",
-      description = "Write the shelf as a .csv, .gpl (GIMP palette) or .json file.")
+      description = "Write the shelf as CSV, GIMP palette (.gpl) or JSON.")
   @Nullable Path exportFile;
 
   @Option(

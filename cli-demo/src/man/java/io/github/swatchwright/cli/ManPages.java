@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.json.NotebookEntry;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,7 +24,7 @@ public final class ManPages {
     Output output =
         new Output(System.out, System.err, terminal, new Asked(List.of()), Clock.systemUTC());
     CommandSpec program = Main.commandLine(output).getCommandSpec();
-    program.version("0.1.0-SNAPSHOT");
+    program.version(NotebookEntry.LIBRARY_VERSION);
     for (CommandLine command : program.subcommands().values()) {
       command.getCommandSpec().version(program.version());
     }
