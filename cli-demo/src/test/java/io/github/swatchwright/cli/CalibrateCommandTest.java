@@ -43,6 +43,8 @@ class CalibrateCommandTest {
     assertThat(run.status()).isZero();
     JsonNode result = new ObjectMapper().readTree(run.out());
     assertThat(result.get("paints")).hasSize(2);
+    assertThat(result.get("surface").get("k1").asDouble()).isBetween(0.0, 0.04);
+    assertThat(result.get("surface").get("k2").asDouble()).isEqualTo(0.4);
     JsonNode residual = result.get("residual");
     assertThat(residual.get("after").asDouble()).isLessThan(residual.get("before").asDouble());
     JsonNode before = prediction(Run.fiveShelf());

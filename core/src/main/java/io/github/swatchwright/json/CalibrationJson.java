@@ -3,6 +3,7 @@ package io.github.swatchwright.json;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.Calibration;
 import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.BatchStrength;
 import java.io.IOException;
 import java.util.List;
@@ -11,7 +12,8 @@ import java.util.Optional;
 /**
  * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
  * mean ΔE00 before and after; the {@code contradictions}; the {@code strength} of {@code batches},
- * 1 for as strong as the shelf's; and the {@code residual} of all cards.
+ * 1 for as strong as the shelf's; the {@code surface} that was chosen or fitted; and the {@code
+ * residual} of all cards.
  */
 public final class CalibrationJson {
   private CalibrationJson() {}
@@ -51,6 +53,13 @@ public final class CalibrationJson {
           json.writeEndArray();
           if (!calibration.batches().isEmpty()) {
             writeBatches(json, calibration.batches());
+          }
+          if (calibration.shelf().surface().isPresent()) {
+            Saunderson surface = calibration.shelf().surface().get();
+            json.writeObjectFieldStart("surface");
+            Rounded.field(json, "k1", surface.k1());
+            Rounded.field(json, "k2", surface.k2());
+            json.writeEndObject();
           }
           json.writeObjectFieldStart("residual");
           Rounded.field(json, "before", calibration.before());

@@ -88,6 +88,7 @@ class KnownPigmentsTest {
       "Okumura 2005, constants at 550 nm taken as flat: black that is known by its colour alone, in"
           + " white 1:9, 1:30 and 1:2")
   void aBlackOfUnknownHidingIsAboutAsStrongAsThePublishedOne() {
+    // What is expected of a black leans on this source, so it is no proof for other blacks.
     Paint white =
         paint("white", TITANIUM_WHITE).withHiding(new Hiding.Scattering(TITANIUM_WHITE.s(0)));
     Shelf shelf =
