@@ -43,6 +43,14 @@ record Asked(List<String> arguments) {
     return value;
   }
 
+  /** The command line without the files that it wrote beside its result. */
+  Asked withoutPictures() {
+    return without("--card", true)
+        .without("--plot", true)
+        .without("--picture", true)
+        .without("--table", true);
+  }
+
   /** Whether what it does is to write a file. */
   boolean writesFile() {
     return value("--out").isPresent() || value("--export").isPresent();

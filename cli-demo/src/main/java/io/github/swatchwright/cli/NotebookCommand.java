@@ -203,7 +203,7 @@ final class NotebookCommand implements Command {
   }
 
   private void askAgain(Asked asked, boolean changed) {
-    Asked again = asked.without("--card", true).without("--plot", true).without("--table", true);
+    Asked again = asked.withoutPictures();
     if (shared.shelfFile != null) {
       again = again.without("--shelf", true).with("--shelf", shared.shelfFile.toString());
     }

@@ -1,0 +1,35 @@
+package io.github.swatchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class AskedTest {
+  private static Asked asked(String... arguments) {
+    return new Asked(List.of(arguments));
+  }
+
+  @Test
+  void leavesOptionsOutInEitherForm() {
+    Asked asked = asked("match", "#123456", "--card", "a.html", "--table=b.csv", "--json");
+
+    assertThat(asked.withoutPictures().arguments()).containsExactly("match", "#123456", "--json");
+    assertThat(asked.without("--json", false).arguments()).doesNotContain("--json").hasSize(5);
+    assertThat(asked.without("--tab", true)).isEqualTo(asked);
+  }
+
+  @Test
+  void tellsTheLastValueOfAnOption() {
+    assertThat(asked("shelf", "--out=a", "--out", "b").value("--out")).contains("b");
+    assertThat(asked("shelf", "--out").value("--out")).isEmpty();
+    assertThat(asked("shelf", "--export", "b.csv").writesFile()).isTrue();
+    assertThat(asked("shelf").writesFile()).isFalse();
+  }
+
+  @Test
+  void quotesForAShell() {
+    assertThat(asked("match", "#8A4B2A", "it's", "a\nb", "10%,20%").toText())
+        .isEqualTo("match '#8A4B2A' 'it'\\''s' 'a b' 10%,20%");
+  }
+}
