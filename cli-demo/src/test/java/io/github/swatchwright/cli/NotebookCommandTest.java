@@ -83,10 +83,10 @@ class NotebookCommandTest {
 
     JsonNode again = json("notebook", file, "--repeat", "2", "--millilitres", "4", "--json");
 
-    // A batch is 4.5 drops of 0.04 ml: 22 of them are 3.96 ml, 23 are 4.14 ml.
-    assertThat(again.get("millilitres").asDouble()).isEqualTo(4.14);
+    // Two batches are 9 whole drops of 0.04 ml, 0.36 ml: 11 times that is 3.96 ml, 12 times 4.32.
+    assertThat(again.get("millilitres").asDouble()).isEqualTo(4.32);
     assertThat(again.get("drops").toString())
-        .isEqualTo("[{\"paint\":\"White\",\"drops\":69.0},{\"paint\":\"Black\",\"drops\":34.5}]");
+        .isEqualTo("[{\"paint\":\"White\",\"drops\":72},{\"paint\":\"Black\",\"drops\":36}]");
     assertThat(again.get("shelfChanged").asBoolean()).isFalse();
   }
 

@@ -29,7 +29,7 @@ public final class AgainJson {
           for (Mix.Part part : mix.parts()) {
             json.writeStartObject();
             json.writeStringField("paint", part.paint().name());
-            Rounded.field(json, "drops", part.drops());
+            json.writeNumberField("drops", Math.round(part.drops()));
             json.writeEndObject();
           }
           json.writeEndArray();

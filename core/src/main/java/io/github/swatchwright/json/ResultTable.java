@@ -104,7 +104,7 @@ public record ResultTable(
             .optional("paint")
             .map(ResultTable::text)
             .orElseGet(() -> "pot(" + text(fields.required("pot")) + ")");
-    return name + ":" + text(fields.required("drops"));
+    return name + ":" + text(fields.required("drops")).replaceFirst("\\.0+$", "");
   }
 
   private static String text(JsonElement element) {

@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
  * @param parts at least one; all of one medium, none twice
  */
 public record Mix(List<Part> parts) {
+  /** Ratios that need more batches than this to be whole are rounded. */
+  private static final int MOST_BATCHES = 100;
+
   private static final Pattern PLAIN_DECIMAL =
       Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,9})?|\\.[0-9]{1,9})");
 
@@ -139,17 +142,42 @@ public record Mix(List<Part> parts) {
   }
 
   /**
-   * The same ratio in as many batches as it takes for a volume: every number of drops is multiplied
-   * by the same whole number.
+   * The same mix in whole drops, enough for a volume: the ratio is kept when whole drops of it make
+   * no more than that, or when its drops are whole already; else every part is rounded, to one drop
+   * at least.
    *
    * @param millilitres the least volume, above 0 to 10,000
    */
   public Mix enoughFor(double millilitres) {
     Require.positive("millilitres", millilitres);
     Require.within("millilitres", millilitres, 0, 1e4);
-    double batches = Math.max(1, Math.ceil(millilitres / millilitres() - 1e-9));
+    for (int batches = 1; batches <= MOST_BATCHES; batches++) {
+      if (isWhole(batches)) {
+        double volume = batches * millilitres();
+        if (batches == 1 || volume <= millilitres) {
+          return rounded(batches * Math.max(1, Math.ceil(millilitres / volume - 1e-9)));
+        }
+        break;
+      }
+    }
+    double factor = millilitres / millilitres();
+    while (rounded(factor).millilitres() < millilitres) {
+      factor *= 1.01;
+    }
+    return rounded(factor);
+  }
+
+  private boolean isWhole(int batches) {
+    return parts.stream()
+        .mapToDouble(part -> part.drops() * batches)
+        .allMatch(drops -> Math.abs(drops - Math.rint(drops)) < 1e-6);
+  }
+
+  private Mix rounded(double factor) {
     return new Mix(
-        parts.stream().map(part -> new Part(part.paint(), part.drops() * batches)).toList());
+        parts.stream()
+            .map(part -> new Part(part.paint(), Math.max(1, Math.rint(part.drops() * factor))))
+            .toList());
   }
 
   /** The mix as {@link #parse} reads it. */

@@ -10,6 +10,8 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MixTest {
   private static final Shelf SHELF =
@@ -35,6 +37,23 @@ class MixTest {
   @Test
   void aNameAloneIsOnePart() {
     assertThat(Mix.parse("grey, COOL", SHELF).toText()).isEqualTo("Grey, cool:1");
+  }
+
+  // A drop is 0.04 ml; 25 drops are 1 ml, of which 1.37 parts of 2.37 are 14.45.
+  @ParameterizedTest(name = "{0}, enough for {1} ml: {2}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          White:3, Grey, cool:1|1|White:21, Grey, cool:7
+          White:3, Grey, cool:1|0.16|White:3, Grey, cool:1
+          White:3, Grey, cool:1|0.01|White:3, Grey, cool:1
+          White:3, Grey, cool:1.5|1|White:18, Grey, cool:9
+          White:10, Grey, cool:0.013|1|White:25, Grey, cool:1
+          White:1.37, Grey, cool:1|1|White:14, Grey, cool:11
+          """)
+  void isMixedInWholeDropsForAVolume(String mix, double millilitres, String enough) {
+    assertThat(Mix.parse(mix, SHELF).enoughFor(millilitres).toText()).isEqualTo(enough);
   }
 
   @Test
