@@ -94,7 +94,7 @@ final class LadderCommand implements Command {
   @Option(
       names = "--max-drops",
       paramLabel = "N",
-      description = "The most drops in the pot; 80 unless stated, 24 with --separate.")
+      description = "The most drops in the pot; 80 unless stated, 40 with --separate.")
   @Nullable Integer maxDrops;
 
   @Option(

@@ -33,41 +33,37 @@ final class CoverageSolver {
    * @param wantedLook the wanted average, which only a wish for one needs
    */
   double[] coverages(List<Lab> rungs, List<Lab> parts, Lab wantedLook) {
+    if (request.coverage() instanceof CoverageWish.OfShades ofShades) {
+      return withWashes(overBase(allotted(array(ofShades.shares()), rungs)));
+    }
+    if (request.coverage() instanceof CoverageWish.OfLook) {
+      return withWashes(averaging(parts, wantedLook));
+    }
+    return whateverTheColours();
+  }
+
+  /** Coverages that don't depend on the shades; falling ones where the wish leaves them open. */
+  private double[] whateverTheColours() {
     CoverageWish wish = request.coverage();
     if (wish instanceof CoverageWish.OfPasses passes) {
       return array(passes.coverages());
     }
-    if (wish instanceof CoverageWish.Even) {
-      return AreaCoverage.coveragesFor(weighted(place -> 1));
-    }
     if (wish instanceof CoverageWish.OfShares shares) {
       return AreaCoverage.coveragesFor(overBase(array(shares.shares())));
     }
-    if (wish instanceof CoverageWish.OfShades ofShades) {
-      return withWashes(overBase(allotted(array(ofShades.shares()), rungs)));
-    }
-    if (wish instanceof CoverageWish.OfLook) {
-      return withWashes(averaging(parts, wantedLook));
-    }
-    return falling();
+    return AreaCoverage.coveragesFor(
+        wish instanceof CoverageWish.Even
+            ? weighted(place -> 1)
+            : weighted(place -> request.rungs() + 1.0 - place));
   }
 
   private static double[] array(List<Double> values) {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Coverages of all passes when each shade is seen on less than the one before. */
-  private double[] falling() {
-    return AreaCoverage.coveragesFor(weighted(place -> request.rungs() + 1.0 - place));
-  }
-
-  /** Coverages of the washes, which the wish says nothing of. */
+  /** Coverages of the washes. */
   double[] washes() {
-    double[] all =
-        request.coverage() instanceof CoverageWish.OfPasses passes
-            ? array(passes.coverages())
-            : falling();
-    return Arrays.copyOfRange(all, opaque(), request.rungs());
+    return Arrays.copyOfRange(whateverTheColours(), opaque(), request.rungs());
   }
 
   private int opaque() {

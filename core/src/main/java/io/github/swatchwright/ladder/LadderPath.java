@@ -16,7 +16,11 @@ final class LadderPath {
   private static final double FINE = 0.5;
 
   private static final int DEEPEST = 16;
-  private static final int HALVINGS = 40;
+  private static final int HALVINGS = 26;
+  private static final int CROSSINGS = 20;
+
+  /** Steps along the path are that exact, in ΔE00. */
+  private static final double EXACT = 1e-6;
 
   /**
    * A point of the path.
@@ -144,33 +148,47 @@ final class LadderPath {
 
   private double next(double from, Lab here, double step, double end) {
     double before = from;
+    double reached = 0;
     for (Sample sample : samples) {
       if (sample.place > from) {
         double place = Math.min(sample.place, end);
         Lab there = place == sample.place ? sample.lab : lab(place);
-        if (Ciede2000.deltaE(here, there) >= step) {
-          return crossing(before, place, here, step);
+        double apart = Ciede2000.deltaE(here, there);
+        if (apart >= step) {
+          return crossing(before, reached, place, apart, here, step);
         }
         if (place == end) {
           return Double.NaN;
         }
         before = place;
+        reached = apart;
       }
     }
     return Double.NaN;
   }
 
-  private double crossing(double before, double after, Lab here, double step) {
-    double lowest = before;
-    double highest = after;
-    for (int i = 0; i < HALVINGS / 2; i++) {
-      double middle = (lowest + highest) / 2;
-      if (Ciede2000.deltaE(here, lab(middle)) >= step) {
-        highest = middle;
+  /** Where the distance from a colour is one step, by false position between two samples. */
+  private double crossing(
+      double before, double reached, double after, double passed, Lab here, double step) {
+    double low = before;
+    double high = after;
+    double lowMiss = reached - step;
+    double highMiss = passed - step;
+    double place = after;
+    for (int i = 0; i < CROSSINGS && Math.abs(highMiss - lowMiss) > 1e-12; i++) {
+      place = low + (high - low) * -lowMiss / (highMiss - lowMiss);
+      double miss = Ciede2000.deltaE(here, lab(place)) - step;
+      if (Math.abs(miss) < EXACT) {
+        break;
+      }
+      if (miss >= 0) {
+        high = place;
+        highMiss = miss;
       } else {
-        lowest = middle;
+        low = place;
+        lowMiss = miss;
       }
     }
-    return highest;
+    return place;
   }
 }

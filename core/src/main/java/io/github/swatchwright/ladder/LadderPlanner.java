@@ -208,15 +208,20 @@ public final class LadderPlanner {
         }
       }
       return PotSize.smallestGood(paints, path, request.pot(), needs)
-          .orElseThrow(
-              () ->
-                  new IllegalArgumentException(
-                      "no "
-                          + request.rungs()
-                          + " rungs between these ends get steadily "
-                          + (rising(colours) ? "lighter" : "darker")
-                          + " in whole drops; try fewer rungs, a larger pot, other ends or"
-                          + " separate recipes"));
+          .orElseThrow(() -> new IllegalArgumentException(noLadder()));
+    }
+
+    private String noLadder() {
+      String way = rising(colours) ? "lighter" : "darker";
+      return path.isMonotone()
+          ? "no "
+              + opaque()
+              + " rungs between these ends get steadily "
+              + way
+              + " in whole drops; ask for fewer rungs or a larger pot"
+          : "mixes between these ends don't get steadily "
+              + way
+              + "; choose other ends, or leave out the paint that is in the way";
     }
 
     private Rung rung(List<PotTrial> trials, int i, Mix mix, double coverage, double visibleShare) {

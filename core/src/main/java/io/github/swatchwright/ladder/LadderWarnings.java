@@ -124,7 +124,7 @@ final class LadderWarnings {
       add(
           Kind.END_OUT_OF_REACH,
           1,
-          "rung 1 is ΔE00 %.1f from the wanted end: no mix comes nearer",
+          "rung 1 is ΔE00 %.1f from the wanted end: these paints come no nearer in whole drops",
           first);
     }
     if (end > Reach.LIMIT) {
@@ -132,7 +132,8 @@ final class LadderWarnings {
           Kind.END_OUT_OF_REACH,
           last,
           ladder.pot().isSeparate()
-              ? "rung %d is ΔE00 %.1f from the wanted end: no mix comes nearer"
+              ? "rung %d is ΔE00 %.1f from the wanted end: these paints come no nearer in whole"
+                  + " drops"
               : "rung %d is ΔE00 %.1f from the wanted end: use more of each pot, allow a larger"
                   + " one, start at the other end or mix separately",
           last,

@@ -10,7 +10,7 @@ import java.util.List;
  * not grow too large. Immutable.
  */
 final class PotAims {
-  private static final int HALVINGS = 16;
+  private static final int HALVINGS = 10;
 
   /** Whole drops need some room: the smooth plan fills the pot no more than that. */
   private static final double FULL = 0.9;

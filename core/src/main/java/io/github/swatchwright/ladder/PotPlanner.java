@@ -14,10 +14,18 @@ import java.util.stream.IntStream;
  * to the best ladders as long as they help.
  */
 final class PotPlanner {
-  private static final int BEAM = 32;
-  private static final int MENDED = 6;
+  private static final int BEAM = 24;
+
+  /** What it counts when the pot would have to be twice as large as it may be. */
+  private static final double TOO_LARGE = 0.25;
+
+  private static final int TRIALS = 20_000;
+  private static final int MENDED = 4;
   private static final int POT_SIZES = 12;
   private static final double[] SHIFTS = {0, -0.2, 0.2};
+
+  /** So few ways to add drops are all tried. */
+  private static final int FEW = 500;
 
   /** Rounding up or down is tried for so many paints at once, the others go to the nearest. */
   private static final int ROUNDED = 4;
@@ -48,18 +56,27 @@ final class PotPlanner {
     }
     return beam.stream()
         .limit(MENDED)
-        .map(this::mended)
-        .min(Comparator.comparingDouble(PotTrial::objective));
+        .map(trial -> PotMending.byDrops(paints, aims, trial))
+        .min(Comparator.comparingDouble(PotTrial::objective))
+        .map(trial -> PotMending.byPairs(paints, aims, trial));
   }
 
+  /** The most hopeful: the more, the fewer ways there are to go on from each. */
   private List<PotTrial> best(List<PotTrial> trials) {
-    return trials.stream()
-        .filter(PotTrial::isAllowed)
-        .map(trial -> new Ranked(trial, prospect(trial)))
-        .sorted(Comparator.comparingDouble(Ranked::prospect))
-        .limit(BEAM)
-        .map(Ranked::trial)
-        .toList();
+    List<PotTrial> ranked =
+        trials.stream()
+            .filter(PotTrial::isAllowed)
+            .map(trial -> new Ranked(trial, prospect(trial)))
+            .sorted(Comparator.comparingDouble(Ranked::prospect))
+            .map(Ranked::trial)
+            .toList();
+    return ranked.subList(0, Math.min(ranked.size(), ranked.isEmpty() ? 0 : width(ranked.get(0))));
+  }
+
+  private int width(PotTrial first) {
+    int next = first.rung() + 1;
+    int ways = next < aims.rungs() ? additions(first.left(), next).size() : 1;
+    return Math.max(BEAM, TRIALS / Math.max(1, ways));
   }
 
   /**
@@ -77,11 +94,15 @@ final class PotPlanner {
     }
     double largest = aims.largestPot(trial.left(), trial.rung() + 1);
     double tooLarge = Math.max(0, largest / aims.rule().mostDrops() - 1);
-    return trial.objective() + Math.min(1, tooLarge);
+    return trial.objective() + TOO_LARGE * Math.min(1, tooLarge);
   }
 
   /** Whole drops that bring what is left near to the aim of a rung, in pots of many sizes. */
   private List<int[]> additions(double[] left, int rung) {
+    double room = aims.rule().mostDrops() - Arrays.stream(left).sum();
+    if (ways((int) room, left.length) <= FEW) {
+      return all(new int[left.length], 0, (int) room);
+    }
     List<int[]> additions = new ArrayList<>();
     Set<Long> known = new HashSet<>();
     double smallest =
@@ -99,6 +120,29 @@ final class PotPlanner {
       }
     }
     return additions;
+  }
+
+  /** In how many ways up to so many drops of some paints can be chosen. */
+  private static double ways(int room, int paints) {
+    double ways = 1;
+    for (int i = 1; i <= paints; i++) {
+      ways *= (room + i) / (double) i;
+    }
+    return ways;
+  }
+
+  /** All additions that there is room for but none at all. */
+  private static List<int[]> all(int[] drops, int paint, int room) {
+    if (paint == drops.length) {
+      return Arrays.stream(drops).sum() > 0 ? List.of(drops.clone()) : List.of();
+    }
+    List<int[]> all = new ArrayList<>();
+    for (int count = 0; count <= room; count++) {
+      drops[paint] = count;
+      all.addAll(all(drops, paint + 1, room - count));
+    }
+    drops[paint] = 0;
+    return all;
   }
 
   private static void round(double[] exact, Set<Long> known, List<int[]> additions) {
@@ -131,57 +175,5 @@ final class PotPlanner {
         .sorted(Comparator.comparingDouble(i -> Math.abs(exact[i] - Math.rint(exact[i])) * -1))
         .mapToInt(Integer::intValue)
         .toArray();
-  }
-
-  /** Adds and takes away single drops, and swaps them, until nothing helps any more. */
-  private PotTrial mended(PotTrial found) {
-    PotTrial best = found;
-    boolean helped = true;
-    while (helped) {
-      helped = false;
-      for (PotTrial changed : changes(best)) {
-        if (changed.objective() < best.objective() - 1e-12) {
-          best = changed;
-          helped = true;
-        }
-      }
-    }
-    return best;
-  }
-
-  private List<PotTrial> changes(PotTrial trial) {
-    List<int[]> added = trial.all().stream().map(PotTrial::added).toList();
-    List<PotTrial> changes = new ArrayList<>();
-    for (int rung = 0; rung < added.size(); rung++) {
-      for (int more = -1; more < paints.count(); more++) {
-        for (int less = -1; less < paints.count(); less++) {
-          int[] drops = added.get(rung).clone();
-          if (more >= 0) {
-            drops[more]++;
-          }
-          if (less >= 0) {
-            drops[less]--;
-          }
-          if (more != less && (less < 0 || drops[less] >= 0)) {
-            replay(added, rung, drops).ifPresent(changes::add);
-          }
-        }
-      }
-    }
-    return changes;
-  }
-
-  /** The same additions with those of one rung replaced, if that keeps to the rules. */
-  private Optional<PotTrial> replay(List<int[]> added, int rung, int[] drops) {
-    if (rung == 0 && Arrays.stream(drops).sum() == 0) {
-      return Optional.empty();
-    }
-    PotTrial trial = PotTrial.first(aims, paints, rung == 0 ? drops : added.get(0));
-    for (int i = 1; i < added.size() && trial.isAllowed(); i++) {
-      trial = trial.then(paints, i == rung ? drops : added.get(i));
-    }
-    return trial.isAllowed() && trial.rung() + 1 == added.size()
-        ? Optional.of(trial)
-        : Optional.empty();
   }
 }

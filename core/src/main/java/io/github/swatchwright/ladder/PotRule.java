@@ -42,7 +42,7 @@ public record PotRule(double use, int mostDrops, double millilitresForAll) {
 
   /** A recipe for each rung. */
   public static PotRule separate() {
-    return new PotRule(1, 24, USUAL_MILLILITRES);
+    return new PotRule(1, 40, USUAL_MILLILITRES);
   }
 
   /** Whether every rung has a recipe of its own. */

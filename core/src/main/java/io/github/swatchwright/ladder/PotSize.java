@@ -12,7 +12,7 @@ import java.util.Optional;
  * the last end, a small one wastes less paint. The smallest that is good enough is taken.
  */
 final class PotSize {
-  private static final double[] SHARES = {0.3, 0.45, 0.7, 1};
+  private static final double[] SHARES = {0.4, 0.7, 1};
 
   /** Steps that differ no more than that from the mean, as a share of it, are even enough. */
   private static final double EVEN_ENOUGH = 0.12;
