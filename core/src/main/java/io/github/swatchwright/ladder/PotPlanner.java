@@ -14,14 +14,17 @@ import java.util.stream.IntStream;
  * to the best ladders as long as they help.
  */
 final class PotPlanner {
-  private static final int BEAM = 24;
+  private static final int BEAM = 20;
 
   /** What it counts when the pot would have to be twice as large as it may be. */
   private static final double TOO_LARGE = 0.25;
 
+  /** Where there are no more ways to go on, the beam is as wide as {@link #TRIALS} allows. */
+  private static final int FEW_ENOUGH = 200;
+
   private static final int TRIALS = 20_000;
   private static final int MENDED = 4;
-  private static final int POT_SIZES = 12;
+  private static final int POT_SIZES = 8;
   private static final double[] SHIFTS = {0, -0.2, 0.2};
 
   /** So few ways to add drops are all tried. */
@@ -57,8 +60,7 @@ final class PotPlanner {
     return beam.stream()
         .limit(MENDED)
         .map(trial -> PotMending.byDrops(paints, aims, trial))
-        .min(Comparator.comparingDouble(PotTrial::objective))
-        .map(trial -> PotMending.byPairs(paints, aims, trial));
+        .min(Comparator.comparingDouble(PotTrial::objective));
   }
 
   /** The most hopeful: the more, the fewer ways there are to go on from each. */
@@ -76,7 +78,7 @@ final class PotPlanner {
   private int width(PotTrial first) {
     int next = first.rung() + 1;
     int ways = next < aims.rungs() ? additions(first.left(), next).size() : 1;
-    return Math.max(BEAM, TRIALS / Math.max(1, ways));
+    return ways <= FEW_ENOUGH ? TRIALS / Math.max(1, ways) : BEAM;
   }
 
   /**

@@ -47,7 +47,9 @@ final class PotSize {
    */
   static Optional<PotTrial> smallestGood(
       PotPaints paints, LadderPath path, PotRule rule, double[] needs) {
-    return new PotSize(paints, path, rule, needs).smallestGood();
+    return new PotSize(paints, path, rule, needs)
+        .smallestGood()
+        .map(trial -> PotMending.byPairs(paints, trial.aims(), trial));
   }
 
   private Optional<PotTrial> smallestGood() {

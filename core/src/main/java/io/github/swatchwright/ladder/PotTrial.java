@@ -100,6 +100,10 @@ final class PotTrial {
     return lab;
   }
 
+  PotAims aims() {
+    return aims;
+  }
+
   /** The even step between the aims, ΔE00. */
   double step() {
     return aims.step();
