@@ -6,10 +6,18 @@ package io.github.swatchwright.difference;
  *
  * @param reachA no such colour differs by more in a*
  * @param reachB no such colour differs by more in b*
- * @param perAb ΔE00² ≥ perAb·(((1 + G)·Δa)² + Δb²) for such a colour
+ * @param perChroma ΔE00² ≥ perChroma·ΔC′² + perHue·ΔH′² for such a colour
+ * @param perHue the same
  * @param leastStretch the smallest 1 + G for such a colour
+ * @param mostStretch the largest
  */
-record ChromaRegion(double reachA, double reachB, double perAb, double leastStretch) {
+record ChromaRegion(
+    double reachA,
+    double reachB,
+    double perChroma,
+    double perHue,
+    double leastStretch,
+    double mostStretch) {
   /**
    * T = 1 − 0.17cos(h̄′ − 30°) + …: the sum of the coefficients, and of those of its derivative.
    */
@@ -20,7 +28,7 @@ record ChromaRegion(double reachA, double reachB, double perAb, double leastStre
   private static final int ROUNDS = 4;
 
   private static final ChromaRegion EVERYWHERE =
-      new ChromaRegion(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0, 1);
+      new ChromaRegion(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0, 0, 1, 1.5);
 
   static ChromaRegion of(double a, double b, double limit) {
     double chroma = Math.hypot(a, b);
@@ -67,8 +75,10 @@ record ChromaRegion(double reachA, double reachB, double perAb, double leastStre
           new ChromaRegion(
               Math.min(ring, alongA) / leastStretch,
               Math.min(ring, alongB),
-              kappa / (scale * scale),
-              leastStretch);
+              kappa / (chromaScale * chromaScale),
+              kappa / (hueScale * hueScale),
+              leastStretch,
+              mostStretch);
 
       double meanLeast = (chroma + otherLeast / mostStretch) / 2;
       mostStretch = 1.5 - 0.5 * ChromaSaturation.of(meanLeast);

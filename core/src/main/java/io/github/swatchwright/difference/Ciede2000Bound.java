@@ -29,8 +29,12 @@ import io.github.swatchwright.colour.Lab;
  * </ol>
  *
  * <p><b>The bound.</b> A point within t has its S_L, S_C, S_H below the maxima of the region, so
- * that ΔE00² ≥ (ΔL′/S_L)² + κ(Δa′² + Δb²)/max(S_C, S_H)² there, with Δa′ ≥ (1 + G)Δa at the
- * smallest G. Outside ΔE00 is above t: so the smaller of t and that.
+ * that ΔE00² ≥ (ΔL′/S_L)² + κ((ΔC′/S_C)² + (ΔH′/S_H)²) there. Of a box, d² = Δa′² + Δb² = ΔC′² +
+ * ΔH′² is at least ((1 + G)Δa)² + Δb² with the nearest point and the smallest G. That is divided by
+ * the larger of S_C² and S_H²; or, when S_C is larger, as much of it as the widest ΔC′ in the box
+ * can make up is divided by S_C², and the rest by S_H². ΔC′ at another G is off by at most the
+ * difference of G times the larger |a*|. Outside the region ΔE00 is above t: so the smaller of t
+ * and that.
  *
  * <p>Everything is widened by a part in 10⁹ for rounding. Immutable.
  */
@@ -46,8 +50,11 @@ public final class Ciede2000Bound {
   private final double reachA;
   private final double reachB;
   private final double perL;
-  private final double perAb;
+  private final double perChroma;
+  private final double perHue;
   private final double stretch;
+  private final double stretchRange;
+  private final double chroma;
 
   private Ciede2000Bound(Lab colour, double limit) {
     this.l = colour.l();
@@ -59,8 +66,11 @@ public final class Ciede2000Bound {
     ChromaRegion region = ChromaRegion.of(a, b, limit);
     reachA = region.reachA() * SLACK + TINY;
     reachB = region.reachB() * SLACK + TINY;
-    perAb = region.perAb() / SLACK;
+    perChroma = region.perChroma() / SLACK;
+    perHue = region.perHue() / SLACK;
     stretch = region.leastStretch() / SLACK;
+    stretchRange = region.mostStretch() * SLACK - stretch;
+    chroma = Math.hypot(stretch * a, b);
   }
 
   /**
@@ -124,7 +134,22 @@ public final class Ciede2000Bound {
     }
     double light = dL * perL;
     double wide = stretch * dA;
-    return Math.min(limit, Math.sqrt(light * light + perAb * (wide * wide + dB * dB)));
+    double square = wide * wide + dB * dB;
+    double plane = square * Math.min(perChroma, perHue);
+    if (perHue > perChroma && square > 0) {
+      double mostA = Math.max(Math.abs(lowA), Math.abs(highA));
+      double most = distance(stretch * mostA, Math.max(Math.abs(lowB), Math.abs(highB)));
+      double least = distance(stretch * apart(0, lowA, highA), apart(0, lowB, highB));
+      double step =
+          Math.max(most - chroma, chroma - least) * SLACK
+              + stretchRange * Math.max(mostA, Math.abs(a));
+      plane = Math.max(plane, square * perHue - step * step * (perHue - perChroma) * SLACK);
+    }
+    return Math.min(limit, Math.sqrt(light * light + plane) / SLACK);
+  }
+
+  private static double distance(double x, double y) {
+    return Math.sqrt(x * x + y * y);
   }
 
   private static double apart(double at, double low, double high) {

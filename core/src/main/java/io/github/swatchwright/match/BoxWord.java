@@ -11,6 +11,7 @@ package io.github.swatchwright.match;
 final class BoxWord {
   private static final int BITS = 10;
   private static final int MOST = 511;
+  private static final double BEYOND = 1e5;
   private static final long SPARE = 1L << 9 | 1L << 19 | 1L << 29 | 1L << 39 | 1L << 49 | 1L << 59;
   private static final long HULL = 1L << 60;
   private static final long LAB = 1L << 61;
@@ -97,5 +98,37 @@ final class BoxWord {
   /** Whether a box meets a region of the same kind. */
   static boolean meets(long region, long box) {
     return ((region - (box & FIELDS)) & SPARE) == SPARE;
+  }
+
+  /** Lower edge of f(X/Xn), f(Y/Yn) or f(Z/Zn). */
+  static double lowF(long box, int i) {
+    return low(box, i) / 560 + 0.13;
+  }
+
+  /** Upper edge of f(X/Xn), f(Y/Yn) or f(Z/Zn). */
+  static double highF(long box, int i) {
+    return high(box, i) / 560 + 0.13;
+  }
+
+  /** Lower edge of a*, L* or b*. */
+  static double lowLab(long box, int i) {
+    return i == 1 ? low(box, i) / 5 : low(box, i) / 2 - 128;
+  }
+
+  /** Upper edge of a*, L* or b*. */
+  static double highLab(long box, int i) {
+    return i == 1 ? high(box, i) / 5 : high(box, i) / 2 - 128;
+  }
+
+  /** In steps; far below when it is at the end of the range. */
+  private static double low(long box, int i) {
+    int steps = (int) (box >>> (BITS * i)) & MOST;
+    return steps == 0 ? -BEYOND : steps;
+  }
+
+  /** In steps; far above when it is at the end of the range. */
+  private static double high(long box, int i) {
+    int fromMost = (int) (box >>> (BITS * (i + 3))) & MOST;
+    return fromMost == 0 ? BEYOND : MOST - fromMost;
   }
 }

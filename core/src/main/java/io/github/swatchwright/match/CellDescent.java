@@ -170,25 +170,20 @@ final class CellDescent {
     }
     SetBoxes boxes = sets.boxes;
     boolean remembers = boxes != null && boxes.hasParts();
-    if (remembers) {
-      for (int i = 0; i < 3; i++) {
-        LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
-        LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
-      }
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
     }
     RatioCell cell = child.cell;
     for (int lane = 0; lane < lanes; lane++) {
       long set = node.waiting[node.count + lane];
-      boolean meets = outside[lane] == 0;
+      long box = BoxWord.ofF(lowSums, highSums, lane);
+      boolean meets = outside[lane] == 0 && within.meets(box);
       if (meets) {
         child.waiting[child.count++] = set;
       }
       if (remembers && boxes != null && (!meets || cell.children.isEmpty())) {
-        boxes.setUnknownParts(
-            sets.rank(set),
-            cell.firstLeaf,
-            cell.firstLeaf + cell.leaves,
-            BoxWord.ofF(lowSums, highSums, lane));
+        boxes.setUnknownParts(sets.rank(set), cell.firstLeaf, cell.firstLeaf + cell.leaves, box);
       }
     }
   }
@@ -221,7 +216,7 @@ final class CellDescent {
         }
       }
       for (int lane = 0; lane < lanes; lane++) {
-        if (outside[lane] == 0) {
+        if (outside[lane] == 0 && within.meets(colour[0][lane], colour[1][lane], colour[2][lane])) {
           exact.offer(leaf.waiting[leaf.count + lane], ratio);
         }
       }

@@ -22,12 +22,24 @@ final class TargetRegion {
   /** L*, a* and b* themselves are rounded at sizes up to 500. */
   private static final double ROUNDING = 1e-4;
 
+  /** So a*, L* and b* in single precision are within this of their exact values. */
+  private static final double[] ERROR = {
+    1000 * ERROR_OF_F + ROUNDING, 116 * ERROR_OF_F + ROUNDING, 400 * ERROR_OF_F + ROUNDING
+  };
+
+  /** A colour just at the limit must not be left out, and one beyond the bound's must. */
+  private static final double TIE = 1e-9;
+
   private static final WhitePoint UNIT = new WhitePoint(1, 1, 1);
 
   /** The steepest that CIELAB's f is. */
   private static final double SLOPE = 24389.0 / 27 / 116;
 
   final double limit;
+  private final Ciede2000Bound bound;
+  private final double hullMargin;
+  private final double lowestY;
+  private final double highestY;
   final float[] from = new float[3];
   final float[] to = new float[3];
 
@@ -45,13 +57,13 @@ final class TargetRegion {
 
   TargetRegion(Lab target, double limit, BandTables tables) {
     this.limit = limit;
-    Ciede2000Bound bound = Ciede2000Bound.of(target, limit);
+    bound = Ciede2000Bound.of(target, limit * (1 + TIE) + TIE);
     middle = new float[] {(float) target.a(), (float) target.l(), (float) target.b()};
     reach =
         new float[] {
-          finite(bound.reachA() + 1000 * ERROR_OF_F + ROUNDING),
-          finite(bound.reachL() + 116 * ERROR_OF_F + ROUNDING),
-          finite(bound.reachB() + 400 * ERROR_OF_F + ROUNDING)
+          finite(bound.reachA() + ERROR[0]),
+          finite(bound.reachL() + ERROR[1]),
+          finite(bound.reachB() + ERROR[2])
         };
     double stepX = bound.reachL() / 116 + bound.reachA() / 500;
     double stepY = bound.reachL() / 116;
@@ -59,16 +71,21 @@ final class TargetRegion {
     double[] steps = {stepX, stepY, stepZ};
     double fy = (target.l() + 16) / 116;
     double[] f = {fy + target.a() / 500, fy, fy - target.b() / 200};
+    double widest = 0;
     float[] low = new float[3];
     float[] high = new float[3];
     for (int i = 0; i < 3; i++) {
       double margin = SLOPE * (ERROR_OF_BOX + tables.negative[i]);
+      widest = Math.max(widest, margin);
       low[i] = (float) (f[i] - steps[i] - margin);
       high[i] = (float) (f[i] + steps[i] + margin);
       from[i] = (float) (decode(f[i] - steps[i]) - tables.surface[i] - ERROR_OF_BOX);
       to[i] =
           (float) (decode(f[i] + steps[i]) - tables.surface[i] + tables.negative[i] + ERROR_OF_BOX);
     }
+    hullMargin = widest;
+    lowestY = fy - stepY - hullMargin;
+    highestY = fy + stepY + hullMargin;
     hullWord = BoxWord.region(BoxWord.ofF(low, high));
     for (int i = 0; i < 3; i++) {
       low[i] = middle[i] - reach[i];
@@ -77,9 +94,52 @@ final class TargetRegion {
     labWord = BoxWord.region(BoxWord.ofLab(low, high));
   }
 
-  /** Whether a box meets it. */
+  /** Whether a box may hold a colour within the limit. */
   boolean meets(long box) {
-    return BoxWord.meets(BoxWord.isLab(box) ? labWord : hullWord, box);
+    return BoxWord.isLab(box)
+        ? BoxWord.meets(labWord, box) && labMeets(box)
+        : BoxWord.meets(hullWord, box) && hullMeets(box);
+  }
+
+  private boolean labMeets(long box) {
+    return bound.ofBox(
+            BoxWord.lowLab(box, 1) - ERROR[1],
+            BoxWord.highLab(box, 1) + ERROR[1],
+            BoxWord.lowLab(box, 0) - ERROR[0],
+            BoxWord.highLab(box, 0) + ERROR[0],
+            BoxWord.lowLab(box, 2) - ERROR[2],
+            BoxWord.highLab(box, 2) + ERROR[2])
+        <= limit;
+  }
+
+  /** By the CIELAB box of the part of the box that has the right L*. */
+  private boolean hullMeets(long box) {
+    double lowY = Math.max(BoxWord.lowF(box, 1) - hullMargin, lowestY);
+    double highY = Math.min(BoxWord.highF(box, 1) + hullMargin, highestY);
+    double lowX = BoxWord.lowF(box, 0) - hullMargin;
+    double highX = BoxWord.highF(box, 0) + hullMargin;
+    double lowZ = BoxWord.lowF(box, 2) - hullMargin;
+    double highZ = BoxWord.highF(box, 2) + hullMargin;
+    return bound.ofBox(
+            116 * lowY - 16,
+            116 * highY - 16,
+            500 * (lowX - highY),
+            500 * (highX - lowY),
+            200 * (lowY - highZ),
+            200 * (highY - lowZ))
+        <= limit;
+  }
+
+  /** Whether a* (first), L* and b* computed in single precision may be of such a colour. */
+  boolean meets(float valueA, float valueL, float valueB) {
+    return bound.ofBox(
+            valueL - ERROR[1],
+            valueL + ERROR[1],
+            valueA - ERROR[0],
+            valueA + ERROR[0],
+            valueB - ERROR[2],
+            valueB + ERROR[2])
+        <= limit;
   }
 
   private static float finite(double reach) {
