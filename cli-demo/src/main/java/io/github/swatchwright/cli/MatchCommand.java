@@ -7,6 +7,7 @@ import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.Preference;
 import io.github.swatchwright.match.RecipeSearch;
+import io.github.swatchwright.match.SearchControl;
 import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.match.Wishes;
 import io.github.swatchwright.mix.Pot;
@@ -16,6 +17,7 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -44,9 +46,14 @@ import picocli.CommandLine.Parameters;
       "",
       "JSON: target, insteadOf, reachable, nearestDeltaE00, missing, recipes[]{drops[]{paint or pot,",
       "drops}, predicted, interval, deltaE00, expectedDeltaE00, verdict, contrastRatio,",
-      "acrossLights{known, worstDeltaE00, light}, pricePerMillilitre, score}, weighed, leftOut[]."
+      "acrossLights{known, worstDeltaE00, light}, pricePerMillilitre, score}, weighed, complete,",
+      "provenGap, leftOut[]."
     })
 final class MatchCommand implements Command {
+  private static final int MOST_THREADS = 8;
+  private static final double SHORTEST = 0.1;
+  private static final double LONGEST = 86_400;
+
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
@@ -139,6 +146,13 @@ final class MatchCommand implements Command {
       description = "The target is the name of a paint on this other shelf.")
   @Nullable Path targetShelf;
 
+  @Option(
+      names = "--longest",
+      paramLabel = "SECONDS",
+      description =
+          "Stop after so long, with the best found until then; 0.1 to 86400. Without it, to the end.")
+  @Nullable Double longest;
+
   MatchCommand(Output output) {
     this.output = output;
   }
@@ -150,7 +164,10 @@ final class MatchCommand implements Command {
     Shelf shelf = shared.shelf();
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
-    MatchResult result = Matcher.of(optics, light).match(request);
+    SearchControl control = control();
+    MatchResult result =
+        output.withProgress(
+            progress -> Matcher.of(optics, light).match(request, control.withProgress(progress)));
     card.write(() -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
@@ -174,6 +191,19 @@ final class MatchCommand implements Command {
       throw new IllegalArgumentException(
           option + " is " + value + ", must be within [1, " + highest + "]");
     }
+  }
+
+  private SearchControl control() {
+    int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+    SearchControl control = SearchControl.PLAIN.withThreads(threads);
+    if (longest == null) {
+      return control;
+    }
+    if (!(longest >= SHORTEST && longest <= LONGEST)) {
+      throw new IllegalArgumentException(
+          "--longest is " + longest + ", must be within [" + SHORTEST + ", " + LONGEST + "]");
+    }
+    return control.withLongest(Duration.ofMillis((long) (1000 * longest)));
   }
 
   /** The target: any colour, or a paint that is to be done without. */

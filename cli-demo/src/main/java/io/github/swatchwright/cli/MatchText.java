@@ -37,6 +37,12 @@ record MatchText(Output output, Illuminant light) {
       output.line("");
       output.line("None of the %d nearest mixes hides as well as wanted.", result.weighed());
     }
+    if (!result.complete()) {
+      output.line("");
+      output.line(
+          "The search was stopped: a mix may exist that is nearer by up to ΔE00 %.1f.",
+          result.provenGap());
+    }
     if (!result.leftOut().isEmpty()) {
       output.line("");
       output.line("Not used:");

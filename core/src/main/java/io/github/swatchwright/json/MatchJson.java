@@ -33,7 +33,7 @@ import java.util.List;
  *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match","contrastRatio":0.87,
  *              "acrossLights":{"known":true,"worstDeltaE00":0.9,"light":"A"},
  *              "pricePerMillilitre":0.21,"score":1.6}],
- *  "weighed":74,
+ *  "weighed":74,"complete":true,"provenGap":0,
  *  "leftOut":["'Bell brass' is metallic, which the model doesn't hold for"]}
  * }</pre>
  */
@@ -61,6 +61,8 @@ public final class MatchJson {
           }
           json.writeEndArray();
           json.writeNumberField("weighed", result.weighed());
+          json.writeBooleanField("complete", result.complete());
+          Rounded.field(json, "provenGap", result.provenGap());
           json.writeArrayFieldStart("leftOut");
           for (String reason : result.leftOut()) {
             json.writeString(reason);
@@ -166,6 +168,8 @@ public final class MatchJson {
             "missing",
             "recipes",
             "weighed",
+            "complete",
+            "provenGap",
             "leftOut");
     return fields.required("recipes").items(0, Integer.MAX_VALUE).stream()
         .map(element -> recipe(element, shelf))

@@ -12,6 +12,9 @@ import java.util.List;
  *     recipes together
  * @param weighed how many recipes were weighed to choose them
  * @param reach whether the target is within reach, and what is missing if not
+ * @param complete whether the search got to its end; false when it was stopped
+ * @param provenGap how much nearer than the nearest recipe another could be that wasn't found; 0
+ *     when complete
  * @param leftOut paints that aren't used, each with its reason
  */
 public record MatchResult(
@@ -20,6 +23,8 @@ public record MatchResult(
     List<RankedRecipe> recipes,
     int weighed,
     Reach reach,
+    boolean complete,
+    double provenGap,
     List<String> leftOut) {
   /** Copies the lists. */
   public MatchResult {

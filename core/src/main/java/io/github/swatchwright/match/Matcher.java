@@ -1,14 +1,13 @@
 package io.github.swatchwright.match;
 
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
-import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -55,18 +54,26 @@ public final class Matcher {
   }
 
   /**
-   * Proposes recipes for many targets.
+   * Proposes recipes for many targets; what is learned of the shelf for one serves the others.
    *
    * @param requests what is asked for
-   * @param progress is told how far it has come
+   * @param control for all of them together: a request whose turn comes too late gets what is found
+   *     at once
    * @return a result for each request, in their order
-   * @throws IllegalArgumentException as {@link #match} does
+   * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
    */
-  public List<MatchResult> matchAll(List<MatchRequest> requests, Progress progress) {
+  public List<MatchResult> matchAll(List<MatchRequest> requests, SearchControl control) {
+    long end = System.nanoTime() + control.longest().toNanos();
     List<MatchResult> results = new ArrayList<>();
     for (MatchRequest request : requests) {
-      results.add(match(request));
-      progress.reached((double) results.size() / requests.size());
+      int before = results.size();
+      results.add(
+          match(
+              request,
+              control
+                  .withLongest(Duration.ofNanos(Math.max(0, end - System.nanoTime())))
+                  .withProgress(
+                      share -> control.progress().reached((before + share) / requests.size()))));
     }
     return List.copyOf(results);
   }
@@ -78,28 +85,62 @@ public final class Matcher {
    *     choose from, or a pot is of another medium than the one asked for
    */
   public MatchResult match(MatchRequest request) {
+    return match(request, SearchControl.PLAIN);
+  }
+
+  /**
+   * Proposes recipes, stopped and watched as the control says.
+   *
+   * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
+   */
+  public MatchResult match(MatchRequest request, SearchControl control) {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Choice choice = Choice.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
-    Map<String, Recipe> recipes = new LinkedHashMap<>();
+    List<Errand> errands = new ArrayList<>();
     for (Medium medium : choice.media(request.pots())) {
-      for (Recipe recipe : nearest(choice.of(medium), medium, request, predictor)) {
-        recipes.putIfAbsent(key(recipe), recipe);
-      }
+      errands.addAll(errands(choice.of(medium), medium, request, predictor));
+    }
+    Searching searching = new Searching(weighing.lab(), control, errands.size());
+    errands.stream()
+        .filter(one -> !one.further)
+        .forEach(one -> searching.run(one.search, one.space, one.count));
+    errands.stream()
+        .filter(one -> one.further)
+        .forEach(one -> searching.runIfTime(one.search, one.space, one.count));
+    Map<String, Recipe> recipes = new LinkedHashMap<>();
+    searching.recipes().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
+    if (recipes.isEmpty()) {
+      errands.get(0).space.singles().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
     }
     List<RankedRecipe> weighed = recipes.values().stream().map(weighing::weigh).toList();
     List<RankedRecipe> inOrder = Ranking.inOrder(weighed, request.wishes());
-    RankedRecipe closest =
-        (inOrder.isEmpty() ? weighed : inOrder)
-            .stream().min(Comparator.comparingDouble(RankedRecipe::deltaE00)).orElseThrow();
+    double nearest = nearest(weighed).deltaE00();
+    RankedRecipe closest = nearest(inOrder.isEmpty() ? weighed : inOrder);
     return new MatchResult(
         weighing.lab(),
         request,
         bestOfEachSet(inOrder, request),
         weighed.size(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
+        searching.complete(),
+        searching.gap(nearest),
         choice.leftOut());
   }
+
+  private static RankedRecipe nearest(List<RankedRecipe> recipes) {
+    return recipes.stream().min(Comparator.comparingDouble(RankedRecipe::deltaE00)).orElseThrow();
+  }
+
+  /**
+   * One search of a match.
+   *
+   * @param search how to search
+   * @param space what to search
+   * @param count how many recipes to bring
+   * @param further whether it only looks closer at a part of another errand's space
+   */
+  private record Errand(RecipeSearch search, SearchSpace space, int count, boolean further) {}
 
   /** What tells recipes of one shelf apart; cheaper than to compare all that is known of paints. */
   private static String key(Recipe recipe) {
@@ -115,41 +156,32 @@ public final class Matcher {
     return key.toString();
   }
 
-  /** The recipes of one medium that are worth weighing. */
-  private List<Recipe> nearest(
+  /** The searches that bring the recipes of one medium which are worth weighing. */
+  private List<Errand> errands(
       List<PaintOptics> paints, Medium medium, MatchRequest request, MixPredictor predictor) {
-    Lab target = request.target().labUnder(light);
     int count = Math.max(SHORTLIST, RecipeSearch.RATIOS_PER_SET * request.alternatives());
     int wide = request.wishes().reachBeyondColour() ? WIDER * count : count;
     Spaces spaces = new Spaces(paints, predictor, request);
     List<Pot> pots = request.pots().stream().filter(pot -> pot.medium() == medium).toList();
-    List<Recipe> found = new ArrayList<>();
-    SearchSpace all = spaces.of(pots, request.mostPaints(), request.mostDrops());
-    found.addAll(recipes(search, all, target, wide));
+    int mostPaints = request.mostPaints();
+    int mostDrops = request.mostDrops();
+    List<Errand> errands = new ArrayList<>();
+    errands.add(new Errand(search, spaces.of(pots, mostPaints, mostDrops), wide, false));
     for (Pot pot : pots) {
-      SearchSpace withPot =
-          spaces.of(
-              List.of(pot), Math.min(MOST_WITH_POT, request.mostPaints()), request.mostDrops());
-      found.addAll(recipes(ExhaustiveSearch.holdingTheLast(), withPot, target, count));
+      SearchSpace withPot = spaces.of(List.of(pot), Math.min(MOST_WITH_POT, mostPaints), mostDrops);
+      errands.add(new Errand(ExhaustiveSearch.holdingTheLast(), withPot, count, true));
     }
     if (request.wishes().prefer(Preference.FEWER_PAINTS)) {
-      for (int most = 1; most < request.mostPaints(); most++) {
-        found.addAll(recipes(search, spaces.of(pots, most, request.mostDrops()), target, count));
+      for (int most = 1; most < mostPaints; most++) {
+        errands.add(new Errand(search, spaces.of(pots, most, mostDrops), count, true));
       }
     }
     if (request.wishes().prefer(Preference.FEWER_DROPS)) {
-      for (int most = request.mostDrops() / 2; most >= 1; most /= 2) {
-        found.addAll(recipes(search, spaces.of(pots, request.mostPaints(), most), target, count));
+      for (int most = mostDrops / 2; most >= 1; most /= 2) {
+        errands.add(new Errand(search, spaces.of(pots, mostPaints, most), count, true));
       }
     }
-    return found;
-  }
-
-  private static List<Recipe> recipes(
-      RecipeSearch search, SearchSpace space, Lab target, int count) {
-    return search.nearest(space, target, count).stream()
-        .map(candidate -> candidate.recipe(space))
-        .toList();
+    return errands;
   }
 
   /**

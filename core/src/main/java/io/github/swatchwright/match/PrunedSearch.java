@@ -1,6 +1,7 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.paint.Medium;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,8 @@ import java.util.Map;
  * another target of the same space is found much faster. Thread-safe.
  */
 public final class PrunedSearch implements RecipeSearch {
-  private static final int REMEMBERED = 3;
+  /** A shelf is searched medium by medium. */
+  private static final int REMEMBERED = Medium.values().length;
 
   private final Map<SearchSpace, CompiledShelf> shelves = new LinkedHashMap<>(4, 0.75f, true);
 
@@ -21,6 +23,11 @@ public final class PrunedSearch implements RecipeSearch {
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
     return compiled(space).nearest(target, count);
+  }
+
+  @Override
+  public SearchOutcome search(SearchSpace space, Lab target, int count, SearchControl control) {
+    return compiled(space).search(target, count, control);
   }
 
   /** The space made ready; the same object as before while it is remembered. */

@@ -21,4 +21,14 @@ public interface RecipeSearch {
    * @return candidates in ascending order
    */
   List<Candidate> nearest(SearchSpace space, Lab target, int count);
+
+  /**
+   * The same, stopped and watched as the control says. A search that can't be stopped runs to its
+   * end.
+   */
+  default SearchOutcome search(SearchSpace space, Lab target, int count, SearchControl control) {
+    List<Candidate> found = nearest(space, target, count);
+    control.progress().reached(1);
+    return new SearchOutcome(found, true, found.isEmpty() ? 0 : found.get(0).deltaE00());
+  }
 }

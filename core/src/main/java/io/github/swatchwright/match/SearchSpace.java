@@ -2,12 +2,14 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Pot;
+import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * All recipes that a search may find: ingredients of one medium, how many of them and how many
@@ -68,6 +70,13 @@ public record SearchSpace(
   /** The most drops that a recipe may hold of an ingredient. */
   public int mostOf(int ingredient) {
     return Math.min(mostDrops, mostOf.get(ingredient));
+  }
+
+  /** A drop of each ingredient alone. */
+  List<Recipe> singles() {
+    return IntStream.range(0, size())
+        .mapToObj(one -> new Candidate(new int[] {one}, new int[] {1}, 0).recipe(this))
+        .toList();
   }
 
   boolean isPot(int ingredient) {

@@ -79,6 +79,8 @@ class CardsTest {
         found.recipes(),
         found.weighed(),
         found.reach(),
+        found.complete(),
+        found.provenGap(),
         List.of(HostileShelf.ENDLESS));
   }
 

@@ -70,6 +70,7 @@ class SturdinessTest {
     List<PaintOptics> paints =
         optics.paints().stream().filter(each -> each.paint().medium() == medium).toList();
     SearchSpace space = new SearchSpace(paints, predictor.viewing(), 3, 12);
+    PrunedSearch search = new PrunedSearch();
     List<Rivals> all = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       Lab target = predictor.predict(randomMix(paints, random)).lab();
@@ -78,7 +79,7 @@ class SturdinessTest {
           new Rivals(
               target,
               matcher.match(request).recipes().get(0).recipe(),
-              new ExhaustiveSearch().nearest(space, target, 1).get(0).recipe(space)));
+              search.nearest(space, target, 1).get(0).recipe(space)));
     }
     return all;
   }

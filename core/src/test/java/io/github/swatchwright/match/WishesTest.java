@@ -10,7 +10,6 @@ import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
-import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
@@ -24,6 +23,7 @@ import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.Observer;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -263,15 +263,33 @@ class WishesTest {
   void manyTargetsAreMatchedInTheirOrder() {
     List<Double> heard = new ArrayList<>();
     List<MatchRequest> requests = List.of(RUST, RUST.withMostPaints(1), RUST.withMostDrops(3));
-    Progress progress = heard::add;
-    List<MatchResult> results = MATCHER.matchAll(requests, progress);
+    List<MatchResult> results =
+        MATCHER.matchAll(requests, SearchControl.PLAIN.withThreads(2).withProgress(heard::add));
     for (int i = 0; i < 3; i++) {
       assertThat(results.get(i).recipes())
           .extracting(RankedRecipe::recipe)
           .isEqualTo(recipes(requests.get(i)).stream().map(RankedRecipe::recipe).toList());
     }
     assertThat(heard).isSorted().last().isEqualTo(1.0);
-    assertThat(MATCHER.matchAll(List.of(), Progress.UNHEARD)).isEmpty();
+    assertThat(MATCHER.matchAll(List.of(), SearchControl.PLAIN)).isEmpty();
+  }
+
+  @Test
+  void aStoppedMatchSaysWhatItMayHaveMissed() {
+    MatchResult whole = MATCHER.match(RUST);
+    assertThat(whole.complete()).isTrue();
+    assertThat(whole.provenGap()).isZero();
+    Wishes few = Wishes.NONE.preferring(Preference.FEWER_PAINTS);
+    for (SearchControl stopped :
+        List.of(
+            SearchControl.PLAIN.withLongest(Duration.ZERO),
+            SearchControl.PLAIN.withCancelled(() -> true))) {
+      MatchResult result = MATCHER.match(RUST.withWishes(few), stopped);
+      assertThat(result.complete()).isFalse();
+      assertThat(result.recipes()).isNotEmpty();
+      assertThat(result.reach().nearestDeltaE00() - result.provenGap())
+          .isLessThanOrEqualTo(whole.reach().nearestDeltaE00() + 1e-9);
+    }
   }
 
   @Test

@@ -1,0 +1,77 @@
+package io.github.swatchwright.match;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Recipe;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Several searches for one target that share a deadline and a listener. Not for use from several
+ * threads.
+ */
+final class Searching {
+  private final Lab target;
+  private final SearchControl control;
+  private final long end;
+  private final int planned;
+  private final List<Recipe> recipes = new ArrayList<>();
+  private int done;
+  private boolean complete = true;
+  private double provenBound = Double.POSITIVE_INFINITY;
+
+  /**
+   * Searches to come.
+   *
+   * @param target the wanted colour
+   * @param control for all of them together
+   * @param planned how many there will be, at least 1
+   */
+  Searching(Lab target, SearchControl control, int planned) {
+    this.target = target;
+    this.control = control;
+    this.planned = planned;
+    end = System.nanoTime() + control.longest().toNanos();
+  }
+
+  /** Searches one space, and keeps what is found. */
+  void run(RecipeSearch search, SearchSpace space, int count) {
+    Duration left = Duration.ofNanos(Math.max(0, end - System.nanoTime()));
+    int before = done;
+    SearchControl one =
+        control
+            .withLongest(left)
+            .withProgress(share -> control.progress().reached((before + share) / planned));
+    SearchOutcome outcome = search.search(space, target, count, one);
+    outcome.candidates().forEach(candidate -> recipes.add(candidate.recipe(space)));
+    complete &= outcome.complete();
+    provenBound = Math.min(provenBound, outcome.provenBound());
+    done++;
+  }
+
+  /**
+   * Searches part of a space that was searched, unless no time is left or nobody waits any more.
+   */
+  void runIfTime(RecipeSearch search, SearchSpace space, int count) {
+    if (System.nanoTime() < end && !control.cancelled().getAsBoolean()) {
+      run(search, space, count);
+    } else {
+      done++;
+      complete = false;
+    }
+  }
+
+  /** All that was found. */
+  List<Recipe> recipes() {
+    return List.copyOf(recipes);
+  }
+
+  boolean complete() {
+    return complete;
+  }
+
+  /** How much nearer than the nearest recipe another could be. */
+  double gap(double nearest) {
+    return complete ? 0 : Math.max(0, nearest - provenBound);
+  }
+}
