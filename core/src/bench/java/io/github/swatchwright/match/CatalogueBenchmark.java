@@ -18,7 +18,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Which one of 5,000 paints to add to 60 for 20 targets, from the estimate of every paint on. */
+/**
+ * Which one of 5,000 paints to add to 60 dull ones for 20 targets, from the estimate of every paint
+ * on.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.SECONDS)
@@ -33,7 +36,7 @@ public class CatalogueBenchmark {
   /** Invents the paints and the targets. */
   @Setup
   public void invent() {
-    Shelf owned = InventedCatalogue.of("shelf", 60, 1);
+    Shelf owned = InventedCatalogue.ofDullColours("shelf", 60, 1);
     catalogue = InventedCatalogue.of("catalogue", 5000, 1001);
     shelf = ShelfOptics.estimate(owned);
     targets = InventedCatalogue.targets(owned, catalogue, 20, 3);

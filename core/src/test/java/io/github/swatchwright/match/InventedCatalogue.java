@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Predicate;
 
 /** Shelves of invented single-pigment paints of any size, named by the seed that they come from. */
 public final class InventedCatalogue {
@@ -20,19 +21,37 @@ public final class InventedCatalogue {
 
   /** So many paints with colour and contrast ratio, in random order. */
   public static Shelf of(String name, int size, long seed) {
+    return of(name, size, seed, pigment -> true);
+  }
+
+  /** The same without the strong colours: whites, blacks, oxides and earths. */
+  public static Shelf ofDullColours(String name, int size, long seed) {
+    return of(
+        name,
+        size,
+        seed,
+        pigment -> !pigment.name().startsWith("organic") && !pigment.name().startsWith("band"));
+  }
+
+  private static Shelf of(
+      String name, int size, long seed, Predicate<SyntheticPigments.Pigment> wanted) {
     List<Paint> paints = new ArrayList<>();
     for (long from = seed; paints.size() < size; from++) {
       for (SyntheticPigments.Pigment pigment : SyntheticPigments.shelf(from)) {
-        Paint known = pigment.withContrastRatio();
-        paints.add(
-            Paint.of(from + " " + pigment.name(), Medium.ACRYLIC, known.masstone().orElseThrow())
-                .withMake(known.make())
-                .withSwatchError(0.5)
-                .withHiding(known.hiding().orElseThrow()));
+        if (wanted.test(pigment)) {
+          paints.add(paint(from + " " + pigment.name(), pigment.withContrastRatio()));
+        }
       }
     }
     Collections.shuffle(paints, new Random(seed));
     return Shelf.of(name, paints.subList(0, size));
+  }
+
+  private static Paint paint(String name, Paint known) {
+    return Paint.of(name, Medium.ACRYLIC, known.masstone().orElseThrow())
+        .withMake(known.make())
+        .withSwatchError(0.5)
+        .withHiding(known.hiding().orElseThrow());
   }
 
   /** So many colours, each of a mix of two paints of the shelf and one that it may lack. */
