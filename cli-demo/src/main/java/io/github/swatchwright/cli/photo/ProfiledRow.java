@@ -5,21 +5,25 @@ import java.awt.image.ColorConvertOp;
 import java.awt.image.DataBuffer;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
+import java.util.Arrays;
 import java.util.Random;
 
 /**
  * Rows of a picture through a colour profile, into 16 bits of {@link RgbSpace#WIDE}.
  *
  * <p>The light of most RGB profiles, which are three curves and a matrix, is the sum of what each
- * channel gives alone. Where colours drawn at random show that, 8-bit pictures are added up from
- * three small tables made by the platform's colour management; all else goes through it.
+ * channel gives. Where colours drawn at random show that, 8-bit pictures are added up from three
+ * small tables made by the platform's colour management; all else goes through it.
  */
 final class ProfiledRow {
   private static final int LEVELS = 256;
   private static final int TRIED = 256;
 
-  /** In steps of 16 bits: rounding of three summands. */
-  private static final int ALIKE = 24;
+  /** In steps of 16 bits: a quarter of an 8-bit one, for rounding of summands in dark colours. */
+  private static final int ALIKE = 64;
+
+  /** What the other channels have while one is tabulated, so that no sum is cut off at 0. */
+  private static final int BASE = 96;
 
   /** Encoded levels by the square root of light. */
   private static final int[] ENCODED = encoded();
@@ -29,6 +33,7 @@ final class ProfiledRow {
   private final int channels;
   private final float[] parts = new float[9 * LEVELS];
   private final boolean additive;
+  private int[] wide = new int[0];
 
   /**
    * Rows through a profile.
@@ -55,6 +60,7 @@ final class ProfiledRow {
 
   private boolean addsUp() {
     int[] ramps = new int[9 * LEVELS];
+    Arrays.fill(ramps, BASE);
     for (int channel = 0; channel < 3; channel++) {
       for (int level = 0; level < LEVELS; level++) {
         ramps[3 * (channel * LEVELS + level) + channel] = level;
@@ -62,7 +68,8 @@ final class ProfiledRow {
     }
     int[] converted = managed(ramps);
     for (int i = 0; i < converted.length; i++) {
-      parts[i] = (float) RgbSpace.WIDE.decode(converted[i] / 65535.0);
+      double base = RgbSpace.WIDE.decode(converted[3 * BASE + i % 3] / 65535.0);
+      parts[i] = (float) (RgbSpace.WIDE.decode(converted[i] / 65535.0) - base * 2 / 3);
     }
     Random random = new Random(1);
     int[] tried = random.ints(3L * TRIED, 0, LEVELS).toArray();
@@ -82,11 +89,12 @@ final class ProfiledRow {
    *
    * @param samples channel by channel, alpha among them
    * @param bands channels of a pixel, with alpha
-   * @return red, green and blue, pixel by pixel
+   * @return red, green and blue, pixel by pixel, until the next call
    */
   int[] convert(int[] samples, int bands) {
-    int[] wide = new int[samples.length / bands * 3];
     if (additive) {
+      int length = samples.length / bands * 3;
+      wide = wide.length == length ? wide : new int[length];
       add(samples, bands, wide);
       return wide;
     }
@@ -100,19 +108,19 @@ final class ProfiledRow {
     return managed(colours);
   }
 
-  private void add(int[] samples, int bands, int[] wide) {
-    for (int at = 0, to = 0; to < wide.length; at += bands, to += 3) {
+  private void add(int[] samples, int bands, int[] sums) {
+    for (int at = 0, to = 0; to < sums.length; at += bands, to += 3) {
       int r = 3 * samples[at];
       int g = 3 * (LEVELS + samples[at + 1]);
       int b = 3 * (2 * LEVELS + samples[at + 2]);
-      wide[to] = level(parts[r] + parts[g] + parts[b]);
-      wide[to + 1] = level(parts[r + 1] + parts[g + 1] + parts[b + 1]);
-      wide[to + 2] = level(parts[r + 2] + parts[g + 2] + parts[b + 2]);
+      sums[to] = level(parts[r] + parts[g] + parts[b]);
+      sums[to + 1] = level(parts[r + 1] + parts[g + 1] + parts[b + 1]);
+      sums[to + 2] = level(parts[r + 2] + parts[g + 2] + parts[b + 2]);
     }
   }
 
   private static int level(float light) {
-    return ENCODED[Math.min(65535, (int) (65535 * (float) Math.sqrt(light) + 0.5f))];
+    return ENCODED[Math.min(65535, (int) (65535 * (float) Math.sqrt(Math.max(0, light)) + 0.5f))];
   }
 
   private int[] managed(int[] colours) {

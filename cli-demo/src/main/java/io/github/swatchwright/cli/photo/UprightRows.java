@@ -5,8 +5,13 @@ import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
 import org.jspecify.annotations.Nullable;
 
-/** Rows of samples of a stored picture as they stand upright. */
+/**
+ * Rows of samples of a stored picture as they stand upright. Where rows are stored as columns,
+ * several are taken out at once, because memory is read in lines.
+ */
 final class UprightRows {
+  private static final int AT_ONCE = 32;
+
   private final Raster raster;
   private final Turn turn;
   private final int[] offsets;
@@ -14,6 +19,8 @@ final class UprightRows {
   private final int origin;
   private final int acrossStep;
   private final int downStep;
+  private final int[] several;
+  private int firstTaken = Integer.MIN_VALUE;
 
   /**
    * Rows of a part of a picture.
@@ -24,6 +31,8 @@ final class UprightRows {
   UprightRows(Raster raster, Turn turn) {
     this.raster = raster;
     this.turn = turn;
+    int rows = turn.exchanges() ? AT_ONCE : 0;
+    several = new int[rows * raster.getHeight() * raster.getNumBands()];
     if (raster.getDataBuffer() instanceof DataBufferByte buffer
         && buffer.getNumBanks() == 1
         && raster.getSampleModel() instanceof ComponentSampleModel model) {
@@ -70,15 +79,41 @@ final class UprightRows {
       anyRow(y, samples);
       return;
     }
-    int bands = offsets.length;
-    int width = width();
-    for (int band = 0; band < bands; band++) {
-      int at = origin + y * downStep + offsets[band];
-      for (int x = 0, to = band; x < width; x++, to += bands) {
-        samples[to] = stored[at] & 0xFF;
-        at += acrossStep;
+    if (turn.exchanges()) {
+      int first = y - y % AT_ONCE;
+      if (first != firstTaken) {
+        takeOut(first, stored);
+      }
+      System.arraycopy(several, (y - first) * samples.length, samples, 0, samples.length);
+    } else {
+      int bands = offsets.length;
+      for (int band = 0; band < bands; band++) {
+        int at = origin + y * downStep + offsets[band];
+        for (int to = band; to < samples.length; to += bands) {
+          samples[to] = stored[at] & 0xFF;
+          at += acrossStep;
+        }
       }
     }
+  }
+
+  /** Stored rows are read one after another, and their samples dealt out to the upright rows. */
+  private void takeOut(int first, byte[] stored) {
+    int bands = offsets.length;
+    int width = width();
+    int count = Math.min(AT_ONCE, height() - first);
+    for (int x = 0; x < width; x++) {
+      for (int band = 0; band < bands; band++) {
+        int at = origin + x * acrossStep + first * downStep + offsets[band];
+        int to = x * bands + band;
+        for (int row = 0; row < count; row++) {
+          several[to] = stored[at] & 0xFF;
+          to += width * bands;
+          at += downStep;
+        }
+      }
+    }
+    firstTaken = first;
   }
 
   private void anyRow(int y, int[] samples) {
