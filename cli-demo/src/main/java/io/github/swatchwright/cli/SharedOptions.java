@@ -118,17 +118,20 @@ final class SharedOptions {
   }
 
   private void writeDown(Path file, Output output, String found) {
-    NotebookEntry entry =
-        new NotebookEntry(
-            output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
-            NotebookEntry.LIBRARY_VERSION,
-            shelf().name(),
-            ShelfJson.hash(shelf()),
-            output.asked().without("--notebook", true).without("--json", false).arguments(),
-            found);
+    Shelf used = shelf();
     try {
-      Notebook.at(file).append(entry);
-    } catch (IOException e) {
+      Notebook.at(file)
+          .append(
+              new NotebookEntry(
+                  output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+                  NotebookEntry.LIBRARY_VERSION,
+                  used.name(),
+                  ShelfJson.hash(used),
+                  output.asked().without("--notebook", true).without("--json", false).arguments(),
+                  found));
+    } catch (NoSuchFileException e) {
+      throw new IllegalArgumentException("--notebook: there is no folder for " + file, e);
+    } catch (IOException | IllegalArgumentException e) {
       throw new IllegalArgumentException(
           "--notebook: " + file + " can't be written: " + e.getMessage(), e);
     }

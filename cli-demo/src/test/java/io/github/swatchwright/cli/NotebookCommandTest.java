@@ -162,6 +162,18 @@ class NotebookCommandTest {
   }
 
   @Test
+  void saysWhenItCantBeWritten(@TempDir Path folder) {
+    String file = folder.resolve("none").resolve("bench.jsonl").toString();
+
+    Run run = Run.of("compare", "#123456", "#123457", "--notebook", file);
+
+    assertThat(run.err().strip())
+        .isEqualTo("swatchwright: --notebook: there is no folder for " + file);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).contains("match");
+  }
+
+  @Test
   void refusesANotebookThatIsNotThere(@TempDir Path folder) {
     Path file = folder.resolve("none.jsonl");
 
