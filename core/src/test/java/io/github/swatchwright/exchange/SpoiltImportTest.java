@@ -25,9 +25,19 @@ class SpoiltImportTest {
           ShelfImport.CSV, ShelfCsv.toText(DEMO),
           ShelfImport.GIMP_PALETTE, GimpPalette.toText(DEMO),
           ShelfImport.CGATS,
-              "CGATS.17\nILLUMINANT \"D50\"\nNUMBER_OF_FIELDS 4\nBEGIN_DATA_FORMAT\n"
-                  + "SAMPLE_ID LAB_L LAB_A LAB_B\nEND_DATA_FORMAT\nNUMBER_OF_SETS 2\nBEGIN_DATA\n"
-                  + "\"a b\" 40 1 2\nc 50 -1 0.5\nEND_DATA\n");
+              """
+              CGATS.17
+              ILLUMINANT "D50"
+              NUMBER_OF_FIELDS 4
+              BEGIN_DATA_FORMAT
+              SAMPLE_ID LAB_L LAB_A LAB_B
+              END_DATA_FORMAT
+              NUMBER_OF_SETS 2
+              BEGIN_DATA
+              "a b" 40 1 2
+              c 50 -1 0.5
+              END_DATA
+              """);
 
   private static final String SPICE = "\0\r\n\t\"',;#-+.eE019 \u00FF\uFFFDNaN";
 
