@@ -152,21 +152,23 @@ final class Chromium implements AutoCloseable {
 
   @Override
   public void close() {
+    call("", "Browser.close", Map.of());
     socket.abort();
     stop(process);
   }
 
+  /** Waits until it and all that it started have ended, and ends what hasn't. */
   private static void stop(Process process) {
-    List<ProcessHandle> started = process.descendants().toList();
-    process.destroy();
-    try {
-      if (!process.waitFor(5, TimeUnit.SECONDS)) {
-        process.destroyForcibly().waitFor(5, TimeUnit.SECONDS);
+    List<ProcessHandle> started = new ArrayList<>(process.descendants().toList());
+    started.add(process.toHandle());
+    for (ProcessHandle handle : started) {
+      CompletableFuture<ProcessHandle> end =
+          handle.onExit().completeOnTimeout(handle, 10, TimeUnit.SECONDS);
+      if (end.join().isAlive()) {
+        handle.destroyForcibly();
+        handle.onExit().completeOnTimeout(handle, 10, TimeUnit.SECONDS).join();
       }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
     }
-    started.forEach(ProcessHandle::destroyForcibly);
   }
 
   private final class Listener implements WebSocket.Listener {

@@ -174,10 +174,10 @@ public final class CoatCard {
                         : "One of these:"))));
     advice.options().stream()
         .limit(MOST_OPTIONS)
-        .forEach(option -> blocks.add(option(option, wanted)));
+        .forEach(option -> blocks.add(option(option, advice, wanted)));
   }
 
-  private static Section option(CoatOption option, SwatchBlock.Named wanted) {
+  private static Section option(CoatOption option, CoatAdvice advice, SwatchBlock.Named wanted) {
     List<Block> inside = new ArrayList<>();
     option.worst().ifPresent(note -> inside.addAll(Layering.trouble(note.rule())));
     inside.add(new Drops(List.of(Layering.row(option.coat()))));
@@ -187,6 +187,9 @@ public final class CoatCard {
             .and("If all goes well", Sayings.difference(option.deltaE00()))
             .and("Expect", Sayings.expected(option.expectedDeltaE00()))
             .and("How sure", Sayings.interval(option.prediction().intervalDeltaE00())));
+    if (option.expectedDeltaE00() >= advice.nowDeltaE00()) {
+      inside.add(new Note("Doubtful", "To be expected no nearer than to leave it as it is."));
+    }
     return new Section("?", "As a " + option.use().word(), inside);
   }
 }

@@ -36,6 +36,7 @@ record Note(String word, String text) implements Block {
 
   @Override
   public void draw(Sheet sheet) {
+    sheet.down(8);
     double top = sheet.y();
     sheet.down(10);
     sheet.paragraph(word, 14, Sheet.SMALL, "strong");

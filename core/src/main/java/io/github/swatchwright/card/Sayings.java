@@ -35,7 +35,7 @@ final class Sayings {
 
   /** The mean difference to expect. */
   static String expected(double deltaE00) {
-    return String.format(Locale.ROOT, "ΔE00 %.1f on average, as drops scatter", deltaE00);
+    return String.format(Locale.ROOT, "ΔE00 %.1f on average", deltaE00);
   }
 
   /** How much there is of a mix. */
