@@ -4,6 +4,12 @@
  *
  * <p>Text only: no scripts, nothing fetched from elsewhere, no desktop classes. All text from
  * outside is escaped in one place, {@code Markup}.
+ *
+ * <pre>{@code
+ * Matcher matcher = Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
+ * Swatch target = new Swatch.OfSrgb(Srgb.parse("#8A4B2A"));
+ * String page = MatchCard.of(matcher.match(MatchRequest.of(target)), Illuminant.D65).toHtml();
+ * }</pre>
  */
 @NullMarked
 package io.github.swatchwright.card;

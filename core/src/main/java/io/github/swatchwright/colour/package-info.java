@@ -9,6 +9,12 @@
  *
  * <p>D65 here is the chromaticity (0.3127, 0.3290) of IEC 61966-2-1 and CSS Color 4 throughout, so
  * that sRGB white is CIELAB (100, 0, 0) to the last digit.
+ *
+ * <pre>{@code
+ * Lab rust = Srgb.parse("#8A4B2A").toLab();
+ * Lab printed = rust.adaptTo(WhitePoint.D50);
+ * Srgb shown = new Lab(60, 90, 20, WhitePoint.D65).toSrgb().fit(GamutPolicy.REDUCE_CHROMA);
+ * }</pre>
  */
 @NullMarked
 package io.github.swatchwright.colour;

@@ -22,6 +22,12 @@
  *
  * <p>Costs are times that of {@code Cie76}, about 12 ns where they were measured ({@code
  * FormulaCostBenchmark}). Figures of different formulas can't be compared with each other.
+ *
+ * <pre>{@code
+ * Lab wanted = Srgb.parse("#8A4B2A").toLab();
+ * Lab mixed = Srgb.parse("#8D4F2C").toLab();
+ * Verdict verdict = Verdict.of(Ciede2000.deltaE(wanted, mixed));
+ * }</pre>
  */
 @NullMarked
 package io.github.swatchwright.difference;

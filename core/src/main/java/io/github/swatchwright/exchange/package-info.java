@@ -6,6 +6,14 @@
  * io.github.swatchwright.exchange.BadLinesException} lists every line that can't be taken, with its
  * number and the reason. A file may have at most 10,000,000 bytes, 20,000 characters a field and
  * 2,000 fields a line, and no more colours than a shelf has paints.
+ *
+ * <pre>{@code
+ * String table = ShelfCsv.toText(shelf);
+ * Shelf same =
+ *     ShelfCsv.read(
+ *         table.getBytes(StandardCharsets.UTF_8), "bench.csv", new ImportDefaults("Bench", Optional.empty()));
+ * String palette = GimpPalette.toText(shelf);
+ * }</pre>
  */
 @NullMarked
 package io.github.swatchwright.exchange;

@@ -10,6 +10,11 @@
  *
  * <p>What is stored (shelves, cards) is written with every digit, and reads back to equal values.
  * Results are for reading: their numbers are rounded to four decimals, and never NaN.
+ *
+ * <pre>{@code
+ * String text = ShelfJson.toText(shelf);
+ * Shelf same = ShelfJson.parse(text, "my shelf");
+ * }</pre>
  */
 @NullMarked
 package io.github.swatchwright.json;
