@@ -189,19 +189,19 @@ class MatchOptionsTest {
       quoteCharacter = '`',
       textBlock =
           """
-          #808080|--use-pot|White:0.2|--use-pot: drops in the pot is 0.2, must be within [1.0, 1000000.0]
-          #808080|--use-pot|White:3d|--use-pot: '3d' in the mix 'White:3d' is not a number of parts
-          #808080|--use-pot|White, Black|--use-pot: 'White' in the mix 'White, Black' has no number of parts, must be 'White:3' or the like
-          #808080|--use-pot|White:1, Rust:1|--use-pot: a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel
-          #808080|--use-pot|Brass:3|'Brass' is metallic, which the model doesn't hold for, so it can't be computed with
-          #808080|--longest|0|--longest is 0.0, must be within [0.1, 86400.0]
-          #808080|--longest|soon|Invalid value for option '--longest': 'soon' is not a double
-          #808080|--ratios|4|--ratios is 4, must be within [1, 3]
-          #808080|--min-hiding|1.2|--min-hiding is 1.2, must be within [0.0, 1.0]
-          #808080|--min-hiding|NaN|--min-hiding is NaN, must be within [0.0, 1.0]
-          #808080|--prefer|nicer|--prefer is 'nicer', must be one of fewer-paints, fewer-drops, cheaper, across-lights
-          #808080|--same-hiding|--json|--same-hiding: the target is '#808080', must be the name of a paint
-          #808080|--target-shelf|none.json|--target-shelf: the target is '#808080', must be the name of a paint
+          `#808080`|--use-pot|White:0.2|--use-pot: drops in the pot is 0.2, must be within [1.0, 1000000.0]
+          `#808080`|--use-pot|White:3d|--use-pot: '3d' in the mix 'White:3d' is not a number of parts
+          `#808080`|--use-pot|White, Black|--use-pot: 'White' in the mix 'White, Black' has no number of parts, must be 'White:3' or the like
+          `#808080`|--use-pot|White:1, Rust:1|--use-pot: a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel
+          `#808080`|--use-pot|Brass:3|'Brass' is metallic, which the model doesn't hold for, so it can't be computed with
+          `#808080`|--longest|0|--longest is 0.0, must be within [0.1, 86400.0]
+          `#808080`|--longest|soon|Invalid value for option '--longest': 'soon' is not a double
+          `#808080`|--ratios|4|--ratios is 4, must be within [1, 3]
+          `#808080`|--min-hiding|1.2|--min-hiding is 1.2, must be within [0.0, 1.0]
+          `#808080`|--min-hiding|NaN|--min-hiding is NaN, must be within [0.0, 1.0]
+          `#808080`|--prefer|nicer|--prefer is 'nicer', must be one of fewer-paints, fewer-drops, cheaper, across-lights
+          `#808080`|--same-hiding|--json|--same-hiding: the target is '#808080', must be the name of a paint
+          `#808080`|--target-shelf|none.json|--target-shelf: the target is '#808080', must be the name of a paint
           White|--target-shelf|none.json|--target-shelf: there is no file none.json
           Grün, dunkel|--same-hiding|--json|--same-hiding: nothing is known of how 'Grün, dunkel' hides; give it a 'hiding' on its shelf
           """)

@@ -75,18 +75,18 @@ class RefusalTest {
       quoteCharacter = '`',
       textBlock =
           """
-          #8A4B2A|--paints|9|--paints is 9, must be within [1, 4]
-          #8A4B2A|--paints|0|--paints is 0, must be within [1, 4]
-          #8A4B2A|--paints|two|Invalid value for option '--paints': 'two' is not an int
-          #8A4B2A|--max-drops|41|--max-drops is 41, must be within [1, 40]
-          #8A4B2A|--alternatives|51|--alternatives is 51, must be within [1, 50]
-          #8A4B2A|--medium|milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
-          #8A4B2A|--light|D93|--light: 'D93' is not an illuminant, must be one of D65, D50, A, F11, LED-B3
-          #8A4B2A|--only|Whit|--only: no paint 'Whit' on the shelf 'Five invented paints'; nearest is 'White'
-          #8A4B2A|--without|White, Blak|--without: no paint 'Blak' on the shelf 'Five invented paints'; nearest is 'Black'
-          #8A4B2A|--only|Brass|no paint is left to choose from on the shelf 'Five invented paints'
-          #8A4B2A|--colour|red|there is no option '--colour'; 'swatchwright match --help' lists them
-          #8A4B2|--paints|2|'#8A4B2' is not a colour of the form #RRGGBB with six digits 0 to F
+          `#8A4B2A`|--paints|9|--paints is 9, must be within [1, 4]
+          `#8A4B2A`|--paints|0|--paints is 0, must be within [1, 4]
+          `#8A4B2A`|--paints|two|Invalid value for option '--paints': 'two' is not an int
+          `#8A4B2A`|--max-drops|41|--max-drops is 41, must be within [1, 40]
+          `#8A4B2A`|--alternatives|51|--alternatives is 51, must be within [1, 50]
+          `#8A4B2A`|--medium|milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
+          `#8A4B2A`|--light|D93|--light: 'D93' is not an illuminant, must be one of D65, D50, A, F11, LED-B3
+          `#8A4B2A`|--only|Whit|--only: no paint 'Whit' on the shelf 'Five invented paints'; nearest is 'White'
+          `#8A4B2A`|--without|White, Blak|--without: no paint 'Blak' on the shelf 'Five invented paints'; nearest is 'Black'
+          `#8A4B2A`|--only|Brass|no paint is left to choose from on the shelf 'Five invented paints'
+          `#8A4B2A`|--colour|red|there is no option '--colour'; 'swatchwright match --help' lists them
+          `#8A4B2`|--paints|2|'#8A4B2' is not a colour of the form #RRGGBB with six digits 0 to F
           lab(120, 0, 0)|--paints|2|L* in 'lab(120, 0, 0)' is 120.0, must be within [0.0, 100.0]
           lab(50, NaN, 0)|--paints|2|'NaN' in 'lab(50, NaN, 0)' is not a number
           lab(50, 1e999, 0)|--paints|2|a* in 'lab(50, 1e999, 0)' is Infinity, must be within [-160.0, 160.0]
