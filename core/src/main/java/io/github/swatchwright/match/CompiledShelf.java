@@ -80,6 +80,11 @@ public final class CompiledShelf {
         .toArray();
   }
 
+  /** What it takes to remember the boxes. */
+  long bytes() {
+    return Long.BYTES * sizes.stream().mapToLong(SetsOfSize::words).sum();
+  }
+
   /** The recipes that are searched. */
   public SearchSpace space() {
     return space;

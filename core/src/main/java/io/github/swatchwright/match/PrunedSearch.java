@@ -2,6 +2,7 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Medium;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +13,11 @@ import java.util.Map;
  * another target of the same space is found much faster. Thread-safe.
  */
 public final class PrunedSearch implements RecipeSearch {
-  /** A shelf is searched medium by medium. */
-  private static final int REMEMBERED = Medium.values().length;
+  /** A shelf is searched medium by medium, and a match may ask for several kinds of recipes. */
+  private static final int REMEMBERED = 4 * Medium.values().length;
+
+  /** Those searched before may hold so many bytes while another is made ready. */
+  private static final long MOST_BYTES = 48L << 20;
 
   private final Map<SearchSpace, CompiledShelf> shelves = new LinkedHashMap<>(4, 0.75f, true);
 
@@ -33,11 +37,22 @@ public final class PrunedSearch implements RecipeSearch {
   /** The space made ready; the same object as before while it is remembered. */
   public CompiledShelf compiled(SearchSpace space) {
     synchronized (shelves) {
-      CompiledShelf shelf = shelves.computeIfAbsent(space, CompiledShelf::of);
-      if (shelves.size() > REMEMBERED) {
-        shelves.remove(shelves.keySet().iterator().next());
+      CompiledShelf known = shelves.get(space);
+      if (known != null) {
+        return known;
       }
+      Iterator<CompiledShelf> eldest = shelves.values().iterator();
+      while (eldest.hasNext() && (shelves.size() >= REMEMBERED || bytes() > MOST_BYTES)) {
+        eldest.next();
+        eldest.remove();
+      }
+      CompiledShelf shelf = CompiledShelf.of(space);
+      shelves.put(space, shelf);
       return shelf;
     }
+  }
+
+  private long bytes() {
+    return shelves.values().stream().mapToLong(CompiledShelf::bytes).sum();
   }
 }

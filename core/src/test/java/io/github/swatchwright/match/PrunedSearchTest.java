@@ -103,4 +103,16 @@ class PrunedSearchTest {
           .isEqualTo(new ExhaustiveSearch().nearest(space, target, 10));
     }
   }
+
+  @Test
+  void spacesAreRememberedButNotWithoutEnd() {
+    PrunedSearch search = new PrunedSearch();
+    CompiledShelf first = search.compiled(pool.space(2, 2));
+    assertThat(search.compiled(pool.space(2, 2))).isSameAs(first);
+    for (int drops = 3; drops <= 40; drops++) {
+      search.compiled(
+          new SearchSpace(pool.paints().subList(0, 3), first.space().viewing(), 2, drops));
+    }
+    assertThat(search.compiled(pool.space(2, 2))).isNotSameAs(first);
+  }
 }
