@@ -8,15 +8,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
  * Counts the comparisons of this process and writes them down when it ends, where the system
- * property {@value #FOLDER} says; without the property nothing is written.
+ * property {@value #FILE} says; without the property nothing is written.
  */
 final class ExternalLog {
-  /** Names the folder of the tables. */
-  static final String FOLDER = "swatchwright.externalChecks";
+  /** Names the file; each process of the tests has its own. */
+  static final String FILE = "swatchwright.externalChecks";
 
   private static final Map<String, Tally> TALLIES = new TreeMap<>();
 
@@ -46,18 +47,19 @@ final class ExternalLog {
   }
 
   private static synchronized void write() {
-    String folder = System.getProperty(FOLDER);
-    if (folder == null) {
+    String file = System.getProperty(FILE);
+    if (file == null) {
       return;
     }
     List<String> lines = new ArrayList<>();
     TALLIES.forEach(
         (key, tally) -> lines.add(key + "\t" + tally.count + "\t" + tally.largestError));
     try {
-      Files.createDirectories(Path.of(folder));
-      Files.write(Path.of(folder, "checks.tsv"), lines, StandardCharsets.UTF_8);
+      Path path = Path.of(file).toAbsolutePath();
+      Files.createDirectories(Objects.requireNonNull(path.getParent()));
+      Files.write(path, lines, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException("the external checks can't be written to " + folder, e);
+      throw new UncheckedIOException("the external checks can't be written to " + file, e);
     }
   }
 }
