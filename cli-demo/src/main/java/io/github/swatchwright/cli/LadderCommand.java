@@ -10,13 +10,11 @@ import io.github.swatchwright.ladder.LadderPlanner;
 import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.PotRule;
 import io.github.swatchwright.ladder.Subject;
-import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -50,6 +48,8 @@ final class LadderCommand implements Command {
   @Mixin CoverageOptions coverage = new CoverageOptions();
 
   @Mixin AmountOptions amounts = new AmountOptions();
+
+  @Mixin PaintChoice choice = new PaintChoice();
 
   @Parameters(
       arity = "0..2",
@@ -102,24 +102,6 @@ final class LadderCommand implements Command {
       paramLabel = "COATS",
       description = "Translucent coats as the last rungs, such as \"Name:1@1:10\".")
   List<String> washes = new ArrayList<>();
-
-  @Option(
-      names = "--only",
-      paramLabel = "NAMES",
-      description = "Use these paints alone; commas between the names, or give the option again.")
-  List<String> only = new ArrayList<>();
-
-  @Option(
-      names = "--without",
-      paramLabel = "NAMES",
-      description = "Leave these paints out; commas between the names, or give the option again.")
-  List<String> without = new ArrayList<>();
-
-  @Option(
-      names = "--medium",
-      paramLabel = "MEDIUM",
-      description = "Mix of this medium alone: acrylic, lacquer, enamel, oil or water.")
-  @Nullable String medium;
 
   @Option(
       names = "--margin",
@@ -179,10 +161,7 @@ final class LadderCommand implements Command {
             .withMargin(margin)
             .withChoice(
                 new LadderRequest.Choice(
-                    PaintNames.parse("--only", only, shelf),
-                    PaintNames.parse("--without", without, shelf),
-                    Optional.ofNullable(medium)
-                        .map(word -> Words.one("--medium", word, Medium.values(), Medium::word))));
+                    choice.only(shelf), choice.without(shelf), choice.medium()));
     if (order != null) {
       request = request.withOrder(order(order));
     }

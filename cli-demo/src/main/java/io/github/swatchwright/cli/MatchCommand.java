@@ -12,7 +12,6 @@ import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.match.Wishes;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -62,6 +61,8 @@ final class MatchCommand implements Command {
 
   @Mixin CardOption card = new CardOption();
 
+  @Mixin PaintChoice choice = new PaintChoice();
+
   @Parameters(index = "0", paramLabel = "TARGET", description = "The colour you want.")
   String target = "";
 
@@ -85,24 +86,6 @@ final class MatchCommand implements Command {
       defaultValue = "5",
       description = "How many recipes to show, 1 to 50; 5 unless stated.")
   int alternatives;
-
-  @Option(
-      names = "--only",
-      paramLabel = "NAMES",
-      description = "Use these paints alone; commas between the names, or give the option again.")
-  List<String> only = new ArrayList<>();
-
-  @Option(
-      names = "--without",
-      paramLabel = "NAMES",
-      description = "Leave these paints out; commas between the names, or give the option again.")
-  List<String> without = new ArrayList<>();
-
-  @Option(
-      names = "--medium",
-      paramLabel = "MEDIUM",
-      description = "Use paints of this medium alone: acrylic, lacquer, enamel, oil or water.")
-  @Nullable String medium;
 
   @Option(
       names = "--use-pot",
@@ -236,13 +219,11 @@ final class MatchCommand implements Command {
             .withMostDrops(maxDrops)
             .withAlternatives(alternatives)
             .withRatios(ratios)
-            .withOnly(PaintNames.parse("--only", only, shelf))
-            .withWithout(PaintNames.parse("--without", without, shelf))
+            .withOnly(choice.only(shelf))
+            .withWithout(choice.without(shelf))
             .withPots(pots.stream().map(text -> pot(text, shelf)).toList())
             .withWishes(wishes(bare));
-    return medium == null
-        ? request
-        : request.withMedium(Words.one("--medium", medium, Medium.values(), Medium::word));
+    return choice.medium().map(request::withMedium).orElse(request);
   }
 
   private static Pot pot(String text, Shelf shelf) {

@@ -6,6 +6,7 @@ import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
+import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
@@ -160,7 +161,10 @@ final class ShelfCommand implements Command {
       }
       return shared.shelf();
     }
-    return ShelfFiles.read(importFile, Optional.ofNullable(medium).map(MediumOption::parse));
+    return ShelfFiles.read(
+        importFile,
+        Optional.ofNullable(medium)
+            .map(word -> Words.one("--medium", word, Medium.values(), Medium::word)));
   }
 
   private void print(ShelfReport report) {

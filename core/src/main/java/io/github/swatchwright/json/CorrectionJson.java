@@ -40,7 +40,7 @@ public final class CorrectionJson {
           if (correction.fresh().isPresent()) {
             FreshPot fresh = correction.fresh().get();
             json.writeObjectFieldStart("fresh");
-            DropsJson.write(json, fresh.recipe());
+            RecipeJson.write(json, fresh.recipe());
             ColourJson.write(json, "predicted", fresh.predicted());
             Rounded.field(json, "deltaE00", fresh.deltaE00());
             Rounded.field(json, "expectedDeltaE00", fresh.expectedDeltaE00());

@@ -87,12 +87,7 @@ public final class LadderJson {
   private static void write(JsonGenerator json, Rung rung) throws IOException {
     json.writeStartObject();
     json.writeArrayFieldStart("add");
-    for (Recipe.Drops some : rung.add()) {
-      json.writeStartObject();
-      json.writeStringField("paint", some.paint().name());
-      json.writeNumberField("drops", some.count());
-      json.writeEndObject();
-    }
+    RecipeJson.writePaints(json, rung.add());
     json.writeEndArray();
     json.writeArrayFieldStart("drops");
     for (Mix.Part part : rung.pot().parts()) {

@@ -24,7 +24,7 @@ public final class NextCardsJson {
     json.writeArrayFieldStart("cards");
     for (NextCard card : next.cards()) {
       json.writeStartObject();
-      DropsJson.write(json, card.recipe());
+      RecipeJson.write(json, card.recipe());
       Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
       json.writeEndObject();
     }

@@ -22,12 +22,7 @@ final class RecipeJson {
 
   static void write(JsonGenerator json, Recipe recipe) throws IOException {
     json.writeArrayFieldStart("drops");
-    for (Recipe.Drops some : recipe.drops()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "paint", some.paint().name());
-      json.writeNumberField("drops", some.count());
-      json.writeEndObject();
-    }
+    writePaints(json, recipe.drops());
     for (Recipe.PotDrops some : recipe.pots()) {
       json.writeStartObject();
       JsonOutput.text(json, "pot", some.pot().contents().toText());
@@ -35,6 +30,16 @@ final class RecipeJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  /** The items of a list that is open: a {@code paint} and its {@code drops} each. */
+  static void writePaints(JsonGenerator json, List<Recipe.Drops> drops) throws IOException {
+    for (Recipe.Drops some : drops) {
+      json.writeStartObject();
+      JsonOutput.text(json, "paint", some.paint().name());
+      json.writeNumberField("drops", some.count());
+      json.writeEndObject();
+    }
   }
 
   static Recipe read(JsonElement list, Shelf shelf) {
