@@ -131,16 +131,19 @@ final class LadderCommand implements Command {
   public void run() {
     Shelf shelf = shared.shelf();
     LadderRequest request = request(shelf);
+    Path file = picture;
+    if (file != null) {
+      WholeFile.mustEndIn(".svg", "--picture", file);
+    }
     Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
     card.write(() -> LadderCard.of(ladder, seed, shared.light()));
+    if (file != null) {
+      WholeFile.write("--picture", file, speckle(ladder).toSvg());
+    }
     shared.give(
         output,
         () -> LadderJson.toText(ladder, shared.light()),
         () -> new LadderText(output, shared.light()).print(ladder));
-    Path file = picture;
-    if (file != null) {
-      WholeFile.write("--picture", file, speckle(ladder).toSvg());
-    }
   }
 
   private Speckle speckle(Ladder ladder) {

@@ -116,6 +116,7 @@ final class SampleCommand implements Command {
     if (to.toAbsolutePath().normalize().equals(Path.of(file).toAbsolutePath().normalize())) {
       throw new IllegalArgumentException("--preview: " + to + " is the photo itself");
     }
+    WholeFile.mustEndIn(".png", "--preview", to);
     Map<Region, List<SampleJson.Entry>> byRegion =
         entries.stream()
             .collect(

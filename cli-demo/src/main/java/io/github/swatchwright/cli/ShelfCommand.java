@@ -109,9 +109,7 @@ final class ShelfCommand implements Command {
   }
 
   private static void plot(Path file, ShelfReport report, Optional<ShelfReach> reach) {
-    if (!file.toString().endsWith(".svg")) {
-      throw new IllegalArgumentException("--plot: " + file + " must end in .svg");
-    }
+    WholeFile.mustEndIn(".svg", "--plot", file);
     ShelfReach known =
         reach.orElseThrow(
             () ->

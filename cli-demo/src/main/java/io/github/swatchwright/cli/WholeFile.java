@@ -67,6 +67,17 @@ final class WholeFile {
     }
   }
 
+  /**
+   * Makes sure that a file's name says what will be in it.
+   *
+   * @throws IllegalArgumentException when it has another ending
+   */
+  static void mustEndIn(String ending, String option, Path file) {
+    if (!file.toString().endsWith(ending)) {
+      throw new IllegalArgumentException(option + ": " + file + " must end in " + ending);
+    }
+  }
+
   private static Path behindLinks(Path absolute) throws IOException {
     Path place = absolute;
     for (int links = 0; Files.isSymbolicLink(place); links++) {

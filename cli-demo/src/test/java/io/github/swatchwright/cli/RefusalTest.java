@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Wrong use and bad input end with status 2 and one line, which names place and range. */
 class RefusalTest {
@@ -132,6 +133,21 @@ class RefusalTest {
     Run run = Run.of("match", "no\nsuch\r\npaint");
 
     assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.status()).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "compare #123456 #654321 --card missing-folder/card.html",
+        "ladder #303030 #A0A0A0 --picture missing-folder/look.svg",
+        "ladder #303030 #A0A0A0 --picture look.png"
+      })
+  void showsNothingWhenAPictureCannotBeWritten(String line) {
+    Run run = Run.of((line + " --shelf " + Run.fiveShelf()).split(" "));
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).containsPattern("--(card|picture): ");
     assertThat(run.status()).isEqualTo(2);
   }
 }

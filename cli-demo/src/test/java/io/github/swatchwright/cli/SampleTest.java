@@ -155,6 +155,9 @@ class SampleTest {
     assertRefused(
         Run.of("sample", photo, "--preview", folder.resolve("no/seen.png").toString()),
         "--preview: there is no folder");
+    assertRefused(
+        Run.of("sample", photo, "--preview", folder.resolve("seen.bmp").toString()),
+        "must end in .png");
   }
 
   @Test
