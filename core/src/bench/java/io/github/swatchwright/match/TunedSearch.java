@@ -20,7 +20,7 @@ final class TunedSearch {
 
   List<Candidate> nearest(Lab target, int count) {
     BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
-    SearchRun run = new SearchRun(target, best, SearchControl.PLAIN);
+    SearchRun run = new SearchRun(new TargetMap(target), best, SearchControl.PLAIN);
     run.setCap(Double.POSITIVE_INFINITY);
     SearchSpace space = shelf.space();
     shelf.offerSingles(run);

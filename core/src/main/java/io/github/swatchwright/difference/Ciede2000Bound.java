@@ -1,151 +1,206 @@
 package io.github.swatchwright.difference;
 
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 
 /**
- * What ΔE00 from one colour says about where another colour lies: the box of CIELAB that holds all
- * colours within a limit of it, and a lower bound of ΔE00 between it and any box. CIEDE2000 is no
- * metric and has no such bound of its own. The symbols are those of Sharma, Wu and Dalal 2005.
+ * Lower bounds of ΔE00 between a colour and all colours of a box of CIELAB. CIEDE2000 is no metric,
+ * so that no distance bounds it; its terms are bounded one by one instead. The symbols are those of
+ * Sharma, Wu and Dalal 2005; 1 stands for the colour, 2 for those of the box.
  *
- * <p><b>The quadratic form.</b> Write c = ΔC′/S_C and h = ΔH′/S_H. R_T = −sin 2Δθ·R_C lies in [−R,
- * 0] with R = sin 60°·R_C ≤ √3, so c² + h² + R_T·c·h ≥ κ(c² + h²) with κ = 1 − R/2, and, by
- * completing the square, ≥ (1 − R²/4)c² and ≥ (1 − R²/4)h².
+ * <p>ΔE00² = (ΔL′/S_L)² + (c² + h² + R_T·c·h) with c = ΔC′/S_C and h = ΔH′/S_H. The first term
+ * depends on L* alone, the second, called chromatic here, on a* and b* alone.
  *
- * <p><b>The box.</b> Let ΔE00 ≤ t, and let 1 stand for the colour, 2 for the other.
+ * <p><b>Lightness.</b> S_L grows with |L̄′ − 50|, which is largest at an end of the box.
+ *
+ * <p><b>Chromatic.</b>
  *
  * <ol>
- *   <li>|ΔL′| ≤ t·S_L, and S_L ≤ 1 + 0.015|L̄′ − 50| ≤ 1 + 0.015(|L₁ − 50| + |ΔL′|/2); solved for
- *       |ΔL′|. Then S_L at the |L̄′ − 50| so found, which it grows with, gives a smaller one.
- *   <li>|ΔC′| ≤ e·S_C with e = t/√(1 − R²/4) and S_C ≤ 1 + 0.0225(2C₁′ + |ΔC′|); solved for |ΔC′|.
- *       R and C₁′ are taken at their largest: first R = √3 and G = ½, then what the interval of
- *       chroma just found allows. G and R_C are monotone in the mean chroma, in opposite senses.
- *   <li>|ΔH′| ≤ e·S_H with S_H ≤ 1 + 0.015·C̄′·T and T ≤ 1.93, the sum of its coefficients, or what
- *       its terms come to over the interval of hues.
- *   <li>ΔH′ = 2√(C₁′C₂′)·sin(Δh′/2) bounds the turn |Δh′| ≤ δ. With C₂′ = C₁′ + ΔC′ and h₂′ = h₁′ +
- *       Δh′, Δa′ = ΔC′·cos h₂′ − 2C₁′·sin(Δh′/2)·sin(h₁′ + Δh′/2), and alike for Δb; the largest
- *       |cos| and |sin| over the interval of hues bound both. Also ΔC′² + ΔH′² = Δa′² + Δb², so
- *       that neither is above t·max(S_C, S_H)/√κ. Last, Δa = Δa′/(1 + G).
+ *   <li>The chromas of the box bound the mean chroma, and 1 + G, which falls with it. Between its
+ *       least and greatest value a₁′ and the box of a₂′ are intervals, and so are C₁′, C₂′, h₁′,
+ *       h₂′ and Δh′, by the box's corners. A box that holds a′ = b = 0 has every hue.
+ *   <li>c = (C₂′ − C₁′)/(1 + 0.0225(C₁′ + C₂′)) grows with C₂′ and falls with C₁′: its range is
+ *       that between two corners.
+ *   <li>|h| = √(C₁′C₂′)·|2 sin(Δh′/2)|/(1 + 0.0075·T·(C₁′ + C₂′)), with the largest T of the mean
+ *       hues, is the least turn times a fraction that first grows, then falls with either chroma,
+ *       as its logarithm's derivative shows: its least value is at a corner.
+ *   <li>−R_T = 2 sin 2Δθ·√(C̄′⁷/(C̄′⁷ + 25⁷)) lies between r and R, its values at the hue furthest
+ *       from 275° and the least chroma and at the nearest and the greatest. Where c and h have
+ *       unlike signs, c² + h² + r|ch| is least at the least of both. Where they have like signs, c²
+ *       + h² − R|ch| is least, over |c| ≥ x and |h| ≥ y, on |c| = x at the |h| nearest to R·x/2 or
+ *       on |h| = y at the |c| nearest to R·y/2, because it is convex and least at 0.
  * </ol>
  *
- * <p><b>The bound.</b> A point within t has its S_L, S_C, S_H below the maxima of the region, so
- * that ΔE00² ≥ (ΔL′/S_L)² + κ((ΔC′/S_C)² + (ΔH′/S_H)²) there. Of a box, d² = Δa′² + Δb² = ΔC′² +
- * ΔH′² is at least ((1 + G)Δa)² + Δb² with the nearest point and the smallest G. That is divided by
- * the larger of S_C² and S_H²; or, when S_C is larger, as much of it as the widest ΔC′ in the box
- * can make up is divided by S_C², and the rest by S_H². ΔC′ at another G is off by at most the
- * difference of G times the larger |a*|. Outside the region ΔE00 is above t: so the smaller of t
- * and that.
- *
- * <p>Everything is widened by a part in 10⁹ for rounding. Immutable.
+ * <p>Everything is lessened by a part in 10⁹ for rounding. Immutable.
  */
 public final class Ciede2000Bound {
-  private static final double SLACK = 1 + 1e-9;
-  private static final double TINY = 1e-9;
+  private static final double SLACK = 1 - 1e-9;
+  private static final double TINY = 1e-10;
+
+  /** Colours of no more chroma are said to have any hue. */
+  private static final double GREY = 1e-12;
+
+  /** A box with an edge beyond is given a chromatic bound of 0. */
+  private static final double FURTHEST = 1e6;
 
   private final double l;
   private final double a;
   private final double b;
-  private final double limit;
-  private final double reachL;
-  private final double reachA;
-  private final double reachB;
-  private final double perL;
-  private final double perChroma;
-  private final double perHue;
-  private final double stretch;
-  private final double stretchRange;
   private final double chroma;
 
-  private Ciede2000Bound(Lab colour, double limit) {
+  private Ciede2000Bound(Lab colour) {
     this.l = colour.l();
     this.a = colour.a();
     this.b = colour.b();
-    this.limit = limit;
-    reachL = lightnessReach(l, limit);
-    perL = 1 / (lightnessScale(Math.abs(l - 50) + reachL / 2) * SLACK);
-    ChromaRegion region = ChromaRegion.of(a, b, limit);
-    reachA = region.reachA() * SLACK + TINY;
-    reachB = region.reachB() * SLACK + TINY;
-    perChroma = region.perChroma() / SLACK;
-    perHue = region.perHue() / SLACK;
-    stretch = region.leastStretch() / SLACK;
-    stretchRange = region.mostStretch() * SLACK - stretch;
-    chroma = Math.hypot(stretch * a, b);
+    chroma = distance(a, b);
   }
 
-  /**
-   * The bound about a colour.
-   *
-   * @param limit the ΔE00 up to which it is to be sharp, at least 0; no bound it gives is above
-   */
-  public static Ciede2000Bound of(Lab colour, double limit) {
-    return new Ciede2000Bound(colour, Require.within("limit", limit, 0, Double.POSITIVE_INFINITY));
+  /** The bounds for a colour. */
+  public static Ciede2000Bound of(Lab colour) {
+    return new Ciede2000Bound(colour);
   }
 
-  private static double lightnessScale(double fromMiddle) {
+  /** S_L at a distance of L̄′ from 50. */
+  static double lightnessScale(double fromMiddle) {
     double square = fromMiddle * fromMiddle;
     return Double.isInfinite(square) ? fromMiddle : 1 + 0.015 * square / Math.sqrt(20 + square);
   }
 
-  private static double lightnessReach(double l, double limit) {
-    double fromMiddle = Math.abs(l - 50);
-    double left = 1 - 0.0075 * limit;
-    if (left <= 0) {
-      return Double.POSITIVE_INFINITY;
+  /** No more than ΔE00 of the colour from any in a box of CIELAB. */
+  public double ofBox(
+      double lowL, double highL, double lowA, double highA, double lowB, double highB) {
+    return Math.sqrt(lightness(lowL, highL) + chromatic(lowA, highA, lowB, highB)) * SLACK;
+  }
+
+  /** No more than (ΔL′/S_L)² of the colour from any whose L* is in a range. */
+  public double lightness(double low, double high) {
+    double away = apart(l, low, high);
+    if (away == 0) {
+      return 0;
     }
-    double reach = limit * (1 + 0.015 * fromMiddle) / left;
-    for (int i = 0; i < 3; i++) {
-      reach = Math.min(reach, limit * lightnessScale(fromMiddle + reach / 2));
+    double furthest = Math.max(Math.abs((l + low) / 2 - 50), Math.abs((l + high) / 2 - 50));
+    double term = away / lightnessScale(furthest);
+    return term * term * SLACK;
+  }
+
+  /** No more than ΔE00² of the colour from any of the same L* whose a* and b* are in a box. */
+  public double chromatic(double lowA, double highA, double lowB, double highB) {
+    double mostA = Math.max(Math.abs(lowA), Math.abs(highA));
+    double mostB = Math.max(Math.abs(lowB), Math.abs(highB));
+    if (!(mostA + mostB + chroma < FURTHEST)) {
+      return 0;
     }
-    return reach * SLACK + TINY;
+    double nearest = distance(apart(0, lowA, highA), apart(0, lowB, highB));
+    double leastStretch = stretch((chroma + distance(mostA, mostB)) / 2);
+    double mostStretch = stretch((chroma + nearest) / 2);
+    double left = lowA * (lowA < 0 ? mostStretch : leastStretch);
+    double right = highA * (highA > 0 ? mostStretch : leastStretch);
+    double least1 = distance(leastStretch * a, b);
+    double most1 = distance(mostStretch * a, b);
+    double least2 = distance(apart(0, left, right), apart(0, lowB, highB));
+    double most2 = distance(Math.max(Math.abs(left), Math.abs(right)), mostB);
+
+    double turn = Math.PI;
+    double middle = 0;
+    HueInterval meanHues = HueInterval.ALL;
+    if (least1 > GREY && least2 > GREY) {
+      double first = Math.atan2(b, leastStretch * a);
+      double last = Math.atan2(b, mostStretch * a);
+      double hue = (first + last) / 2;
+      double centre = Math.atan2((lowB + highB) / 2, (left + right) / 2);
+      middle = Math.IEEEremainder(centre - hue, 2 * Math.PI);
+      turn = Math.abs(last - first) / 2 + halfAngle(left, right, lowB, highB);
+      if (Math.abs(middle) + turn < Math.PI) {
+        meanHues = new HueInterval(Math.IEEEremainder(hue + middle / 2, 2 * Math.PI), turn / 2);
+      }
+    }
+    double mostT = meanHues.mostT();
+    double shrink =
+        Math.min(
+            Math.min(perTurn(least1, least2, mostT), perTurn(most1, most2, mostT)),
+            Math.min(perTurn(least1, most2, mostT), perTurn(most1, least2, mostT)));
+    double leastBend = meanHues.leastRotation() * ChromaSaturation.of((least1 + least2) / 2);
+    double mostBend = meanHues.mostRotation() * ChromaSaturation.of((most1 + most2) / 2);
+    double lowC = chromaTerm(least2, most1);
+    double highC = chromaTerm(most2, least1);
+    double most = Math.sqrt(most1 * most2) / (1 + 0.0075 * meanHues.leastT() * (least1 + least2));
+    boolean sure = Math.abs(middle) + turn < Math.PI;
+    double from = sure ? middle - turn : Math.abs(middle) - turn;
+    double to = sure ? middle + turn : Math.PI;
+    double fromBack = sure ? -to : from;
+    double toBack = sure ? -from : to;
+    double form = Double.POSITIVE_INFINITY;
+    if (to >= 0) {
+      double leastH = leastSine(from) * shrink;
+      double mostH = mostSine(to) * most;
+      form = Math.min(form, form(lowC, highC, leastH, mostH, leastBend, mostBend));
+    }
+    if (toBack >= 0) {
+      double leastH = leastSine(fromBack) * shrink;
+      double mostH = mostSine(toBack) * most;
+      form = Math.min(form, form(-highC, -lowC, leastH, mostH, leastBend, mostBend));
+    }
+    return Math.max(0, form * SLACK - TINY);
   }
 
-  /** No colour within the limit differs by more in L*; may be infinite. */
-  public double reachL() {
-    return reachL;
+  private static double leastSine(double turn) {
+    return 2 * Math.sin(Math.max(0, turn) / 2);
   }
 
-  /** No colour within the limit differs by more in a*; may be infinite. */
-  public double reachA() {
-    return reachA;
-  }
-
-  /** No colour within the limit differs by more in b*; may be infinite. */
-  public double reachB() {
-    return reachB;
-  }
-
-  /** The limit that it is sharp up to. */
-  public double limit() {
-    return limit;
+  private static double mostSine(double turn) {
+    return 2 * Math.sin(Math.min(Math.PI, turn) / 2);
   }
 
   /**
-   * A lower bound of ΔE00 between the colour and every colour in a box of CIELAB, at most the
-   * limit.
+   * The least c² + h² + R_T·c·h for an h of a range that is not negative; for one that is not
+   * positive turn both signs round.
    */
-  public double ofBox(
-      double lowL, double highL, double lowA, double highA, double lowB, double highB) {
-    double dL = apart(l, lowL, highL);
-    double dA = apart(a, lowA, highA);
-    double dB = apart(b, lowB, highB);
-    if (dL > reachL || dA > reachA || dB > reachB) {
-      return limit;
+  private static double form(
+      double lowC, double highC, double lowH, double highH, double leastBend, double mostBend) {
+    double form = Double.POSITIVE_INFINITY;
+    if (highC >= 0) {
+      double c = Math.max(0, lowC);
+      form = Math.min(alongSide(c, lowH, highH, mostBend), alongSide(lowH, c, highC, mostBend));
     }
-    double light = dL * perL;
-    double wide = stretch * dA;
-    double square = wide * wide + dB * dB;
-    double plane = square * Math.min(perChroma, perHue);
-    if (perHue > perChroma && square > 0) {
-      double mostA = Math.max(Math.abs(lowA), Math.abs(highA));
-      double most = distance(stretch * mostA, Math.max(Math.abs(lowB), Math.abs(highB)));
-      double least = distance(stretch * apart(0, lowA, highA), apart(0, lowB, highB));
-      double step =
-          Math.max(most - chroma, chroma - least) * SLACK
-              + stretchRange * Math.max(mostA, Math.abs(a));
-      plane = Math.max(plane, square * perHue - step * step * (perHue - perChroma) * SLACK);
+    if (lowC <= 0) {
+      double c = Math.max(0, -highC);
+      form = Math.min(form, c * c + lowH * lowH + leastBend * c * lowH);
     }
-    return Math.min(limit, Math.sqrt(light * light + plane) / SLACK);
+    return form;
+  }
+
+  /** The least x² + y² − bend·x·y for a y of a range. */
+  private static double alongSide(double x, double lowY, double highY, double bend) {
+    double y = Math.max(lowY, Math.min(highY, bend * x / 2));
+    return x * x + y * y - bend * x * y;
+  }
+
+  private static double stretch(double meanChroma) {
+    return 1.5 - 0.5 * ChromaSaturation.of(meanChroma);
+  }
+
+  /** ΔH′/S_H over 2 sin(Δh′/2). */
+  private static double perTurn(double chroma1, double chroma2, double mostT) {
+    return Math.sqrt(chroma1 * chroma2) / (1 + 0.0075 * mostT * (chroma1 + chroma2));
+  }
+
+  private static double chromaTerm(double chroma2, double chroma1) {
+    return (chroma2 - chroma1) / (1 + 0.0225 * (chroma1 + chroma2));
+  }
+
+  /** The largest angle between a box's middle and its corners, seen from 0, which lies outside. */
+  private static double halfAngle(double left, double right, double low, double high) {
+    double x = (left + right) / 2;
+    double y = (low + high) / 2;
+    double widest = 0;
+    for (int corner = 0; corner < 4; corner++) {
+      double cornerX = (corner & 1) == 0 ? left : right;
+      double cornerY = (corner & 2) == 0 ? low : high;
+      double across = Math.abs(x * cornerY - y * cornerX);
+      double along = x * cornerX + y * cornerY;
+      // Grows with the angle, from 0 to 2.
+      widest = Math.max(widest, 1 - along / (across + Math.abs(along)));
+    }
+    return Math.atan2(Math.min(widest, 2 - widest), 1 - widest);
   }
 
   private static double distance(double x, double y) {

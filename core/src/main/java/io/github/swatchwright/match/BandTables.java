@@ -83,12 +83,16 @@ final class BandTables {
     return new BandTables(this, order);
   }
 
-  /** Writes K and S of a drop of a paint into one lane. */
-  void copyDrop(int paint, float[][] intoK, float[][] intoS, int lane) {
-    int start = paint * Bands.COUNT;
+  /** Writes K and S of a drop of each of n paints into the lanes, band by band. */
+  void copyDrops(int n, int[] paints, float[][] intoK, float[][] intoS) {
     for (int band = 0; band < Bands.COUNT; band++) {
-      intoK[band][lane] = k[start + band];
-      intoS[band][lane] = s[start + band];
+      float[] kOfBand = intoK[band];
+      float[] sOfBand = intoS[band];
+      for (int lane = 0; lane < n; lane++) {
+        int at = paints[lane] * Bands.COUNT + band;
+        kOfBand[lane] = k[at];
+        sOfBand[lane] = s[at];
+      }
     }
   }
 

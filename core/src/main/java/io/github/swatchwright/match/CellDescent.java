@@ -22,8 +22,8 @@ final class CellDescent {
   private final SetsOfSize sets;
   private final Node root;
   private final List<Node> leaves = new ArrayList<>();
-  private final SearchRun run;
   private final ExactMix exact;
+  private SearchRun run;
   private TargetRegion region;
 
   private final float[][][] k;
@@ -35,6 +35,7 @@ final class CellDescent {
   private final float[][] highSums = new float[3][LANES];
   private final float[][] colour = new float[3][LANES];
   private final float[] outside = new float[LANES];
+  private final int[] paints = new int[LANES];
   private final float[] drops;
 
   /** A cell and the sets that wait for it. */
@@ -61,18 +62,30 @@ final class CellDescent {
     this.run = run;
     exact = new ExactMix(shelf, sets, run);
     root = new Node(sets.ratios, leaves);
-    region = new TargetRegion(run.target, run.limit(), tables);
+    region = regionOf(run);
     k = new float[sets.size][Bands.COUNT][LANES];
     s = new float[sets.size][Bands.COUNT][LANES];
     r = new float[sets.size][Bands.COUNT + 1][LANES];
     drops = new float[sets.size];
   }
 
+  private TargetRegion regionOf(SearchRun search) {
+    return new TargetRegion(search.target, search.map, search.limit(), tables);
+  }
+
+  /** Turns to another search, or to a new limit; forgets what waits. */
+  void turnTo(SearchRun other) {
+    run = other;
+    exact.turnTo(other);
+    region = regionOf(other);
+    clear(root);
+  }
+
   /** The region of the present limit, or a little more. */
   TargetRegion region() {
     double limit = run.limit();
     if (limit < SHRUNK * region.limit) {
-      region = new TargetRegion(run.target, limit, tables);
+      region = regionOf(run);
     }
     return region;
   }
@@ -136,22 +149,17 @@ final class CellDescent {
     }
   }
 
-  /** Forgets what waits. */
-  void clear() {
-    clear(root);
-  }
-
   private void clear(Node node) {
     node.count = 0;
     node.children.forEach(this::clear);
   }
 
   private void gather(Node node, int lanes) {
-    for (int lane = 0; lane < lanes; lane++) {
-      long set = node.waiting[node.count + lane];
-      for (int place = 0; place < sets.size; place++) {
-        tables.copyDrop(sets.paint(set, place), k[place], s[place], lane);
+    for (int place = 0; place < sets.size; place++) {
+      for (int lane = 0; lane < lanes; lane++) {
+        paints[lane] = sets.paint(node.waiting[node.count + lane], place);
       }
+      tables.copyDrops(lanes, paints, k[place], s[place]);
     }
   }
 

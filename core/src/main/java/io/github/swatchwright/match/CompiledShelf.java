@@ -6,6 +6,8 @@ import io.github.swatchwright.spectrum.Bands;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 
 /**
@@ -19,10 +21,11 @@ import java.util.stream.IntStream;
  * between its values at the corners too; the weights are not negative (those that are, by less than
  * 10⁻³ in all, are taken at their worst), so X, Y and Z of every mix of the cell lie between the
  * sums of the least and of the greatest reflectances. A cell is left out when that box misses the
- * one that {@link io.github.swatchwright.difference.Ciede2000Bound} proves to hold all colours
- * within the limit. All of it is in single precision, with margins proved in {@link BandTables} and
- * {@link TargetRegion}; only double precision decides what is found. Paints whose K or S per drop
- * is outside 10⁻¹⁵ to 10¹⁵ are searched exhaustively.
+ * one that {@link io.github.swatchwright.difference.Ciede2000Reach} proves to hold all colours
+ * within the limit, or when {@link io.github.swatchwright.difference.Ciede2000Bound} proves that it
+ * is beyond. All of it is in single precision, with margins proved in {@link BandTables} and {@link
+ * TargetRegion}; only double precision decides what is found. Paints whose K or S per drop is
+ * outside 10⁻¹⁵ to 10¹⁵ are searched exhaustively.
  */
 public final class CompiledShelf {
   /** Passes look for recipes up to these, until there are enough. */
@@ -39,6 +42,7 @@ public final class CompiledShelf {
   private final int[] order;
   private final BandTables tables;
   private final List<SetsOfSize> sizes = new ArrayList<>();
+  private final Queue<TargetMap> idleMaps = new ConcurrentLinkedQueue<>();
 
   private CompiledShelf(SearchSpace space) {
     this.space = space;
@@ -140,7 +144,21 @@ public final class CompiledShelf {
       return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
     }
     BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
-    SearchRun run = new SearchRun(target, best, control);
+    TargetMap map = idleMaps.poll();
+    if (map == null) {
+      map = new TargetMap(target);
+    } else {
+      map.turnTo(target);
+    }
+    try (Crew crew = new Crew(control.threads())) {
+      SearchOutcome outcome = search(new SearchRun(map, best, control), crew);
+      idleMaps.add(map);
+      return outcome;
+    }
+  }
+
+  private SearchOutcome search(SearchRun run, Crew crew) {
+    BestCandidates best = run.best;
     offerSingles(run);
     double proven = 0;
     for (double cap : CAPS) {
@@ -148,7 +166,7 @@ public final class CompiledShelf {
         break;
       }
       run.setCap(cap);
-      double found = pass(run, control.threads());
+      double found = pass(run, crew);
       if (run.isStopped()) {
         return stopped(best, Math.max(proven, found));
       }
@@ -180,7 +198,7 @@ public final class CompiledShelf {
   }
 
   /** Finds all within the present limit; returns a ΔE00 below which nothing was left out. */
-  private double pass(SearchRun run, int threads) {
+  private double pass(SearchRun run, Crew crew) {
     double proven = Double.POSITIVE_INFINITY;
     double all = 0;
     for (SetsOfSize sets : sizes) {
@@ -190,7 +208,7 @@ public final class CompiledShelf {
       if (run.stops()) {
         return 0;
       }
-      proven = Math.min(proven, new SizeSearch(this, sets, run, sets.recipes() / all).run(threads));
+      proven = Math.min(proven, new SizeSearch(this, sets, run, sets.recipes() / all).run(crew));
     }
     return proven;
   }

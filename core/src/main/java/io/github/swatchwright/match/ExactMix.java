@@ -7,7 +7,7 @@ package io.github.swatchwright.match;
 final class ExactMix {
   private final CompiledShelf shelf;
   private final SetsOfSize sets;
-  private final SearchRun run;
+  private SearchRun run;
   private final MixColour colour;
   private final int[] paints;
   private final int[] drops;
@@ -19,6 +19,11 @@ final class ExactMix {
     colour = shelf.mixColour(run.target, sets.size);
     paints = new int[sets.size];
     drops = new int[sets.size];
+  }
+
+  void turnTo(SearchRun other) {
+    run = other;
+    colour.turnTo(other.target);
   }
 
   /** Offers a ratio of a set to the best, when there are drops enough. */

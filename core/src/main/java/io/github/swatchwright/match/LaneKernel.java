@@ -66,6 +66,24 @@ final class LaneKernel {
             into);
         continue;
       }
+      if (parts.length == 4 && n > MANY) {
+        fourInAllLanes(
+            k[0][band],
+            s[0][band],
+            parts[0],
+            k[1][band],
+            s[1][band],
+            parts[1],
+            k[2][band],
+            s[2][band],
+            parts[2],
+            k[3][band],
+            s[3][band],
+            parts[3],
+            rest,
+            into);
+        continue;
+      }
       mix(n, k, parts, band, scratch);
       mix(n, s, parts, band, into);
       reflectRow(n, scratch, into, rest);
@@ -121,6 +139,28 @@ final class LaneKernel {
     for (int i = 0; i < LANES; i++) {
       float k = p0 * k0[i] + p1 * k1[i] + p2 * k2[i];
       float s = p0 * s0[i] + p1 * s1[i] + p2 * s2[i];
+      r[i] = s / (k + rest * s + (float) Math.sqrt(k * (k + (s + s))));
+    }
+  }
+
+  private static void fourInAllLanes(
+      float[] k0,
+      float[] s0,
+      float p0,
+      float[] k1,
+      float[] s1,
+      float p1,
+      float[] k2,
+      float[] s2,
+      float p2,
+      float[] k3,
+      float[] s3,
+      float p3,
+      float rest,
+      float[] r) {
+    for (int i = 0; i < LANES; i++) {
+      float k = p0 * k0[i] + p1 * k1[i] + p2 * k2[i] + p3 * k3[i];
+      float s = p0 * s0[i] + p1 * s1[i] + p2 * s2[i] + p3 * s3[i];
       r[i] = s / (k + rest * s + (float) Math.sqrt(k * (k + (s + s))));
     }
   }

@@ -28,7 +28,7 @@ final class MixColour {
   private final double[] wz = new double[Bands.COUNT];
   private final WhitePoint white;
   private final Saunderson surface;
-  private final Lab target;
+  private Lab target;
   private final double[] seen = new double[Bands.COUNT];
   private double threshold = Double.POSITIVE_INFINITY;
   private double lowestY = Double.NEGATIVE_INFINITY;
@@ -59,6 +59,14 @@ final class MixColour {
     white = weights.whitePoint();
     surface = space.viewing().surface();
     this.target = target;
+  }
+
+  /** Measures from another target. */
+  void turnTo(Lab other) {
+    target = other;
+    threshold = Double.POSITIVE_INFINITY;
+    lowestY = Double.NEGATIVE_INFINITY;
+    highestY = Double.POSITIVE_INFINITY;
   }
 
   /** Puts so many drops of a paint on top of what the earlier places hold. */

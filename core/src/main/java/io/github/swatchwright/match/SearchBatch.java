@@ -32,7 +32,9 @@ final class SearchBatch {
     if (!targets.isEmpty()) {
       // The first search fills in what the others read, on all threads.
       search(next.getAndIncrement(), control.threads());
-      new SharedWork<>(control.threads(), this::work).results();
+      try (Crew crew = new Crew(control.threads())) {
+        crew.each(this::work);
+      }
     }
     List<SearchOutcome> all = new ArrayList<>();
     for (int i = 0; i < targets.size(); i++) {

@@ -8,6 +8,7 @@ final class SearchRun {
   private static final double STEP = 0.001;
 
   final Lab target;
+  final TargetMap map;
   final BestCandidates best;
   private final SearchControl control;
   private final long start = System.nanoTime();
@@ -20,8 +21,9 @@ final class SearchRun {
   private double done;
   private double told = -1;
 
-  SearchRun(Lab target, BestCandidates best, SearchControl control) {
-    this.target = target;
+  SearchRun(TargetMap map, BestCandidates best, SearchControl control) {
+    target = map.target();
+    this.map = map;
     this.best = best;
     this.control = control;
     longest = control.longest().toNanos();

@@ -14,18 +14,27 @@ final class SetQueue {
   private static final int WORTHWHILE = 1000;
 
   private final CellDescent descent;
-  private final SearchRun run;
-  private final double limit;
+  private final BandTables tables;
   private final TargetRegion[] regions = new TargetRegion[SHARES.length];
   private final long[][] waiting = new long[SHARES.length][256];
   private final int[] count = new int[SHARES.length];
+  private SearchRun run;
+  private double limit;
 
-  SetQueue(BandTables tables, CellDescent descent, SearchRun run) {
+  SetQueue(CellDescent descent, BandTables tables, SearchRun run) {
     this.descent = descent;
+    this.tables = tables;
     this.run = run;
+    turnTo(run);
+  }
+
+  /** Turns to another search, or to a new limit; forgets what waits. */
+  final void turnTo(SearchRun other) {
+    run = other;
     limit = run.limit();
+    Arrays.fill(count, 0);
     for (int i = 0; i < SHARES.length; i++) {
-      regions[i] = new TargetRegion(run.target, SHARES[i] * limit, tables);
+      regions[i] = new TargetRegion(run.target, run.map, SHARES[i] * limit, tables);
     }
   }
 

@@ -13,7 +13,6 @@ final class SetSweep {
 
   private final BandTables tables;
   private final SetsOfSize sets;
-  private final SearchRun run;
   private final CellDescent descent;
   private final SetQueue queue;
   private final float[][] corners;
@@ -30,10 +29,9 @@ final class SetSweep {
   private final int[] last = new int[LANES];
   private int lanes;
 
-  SetSweep(BandTables tables, SetsOfSize sets, SearchRun run, CellDescent descent, SetQueue queue) {
+  SetSweep(BandTables tables, SetsOfSize sets, CellDescent descent, SetQueue queue) {
     this.tables = tables;
     this.sets = sets;
-    this.run = run;
     this.descent = descent;
     this.queue = queue;
     corners = sets.ratios.corners;
@@ -52,7 +50,7 @@ final class SetSweep {
   }
 
   /** Boxes all sets whose last two paints lie in a tile. */
-  void tile(int number) {
+  void tile(int number, SearchRun run) {
     int row = number / columns(sets.paints) * ROWS;
     int column = number % columns(sets.paints) * COLUMNS;
     lanes = 0;
@@ -81,11 +79,11 @@ final class SetSweep {
             lane);
       }
     }
-    for (int b = sets.size - 3; b < mostBefore; b++) {
+    for (int b = sets.size - 3; b < mostBefore && !run.stops(); b++) {
       if (sets.size == 3) {
         box(b, -1);
       } else {
-        for (int a = 0; a < b; a++) {
+        for (int a = 0; a < b && !run.stops(); a++) {
           box(b, a);
         }
       }
@@ -94,9 +92,6 @@ final class SetSweep {
 
   /** Boxes the tile's sets with b, and a unless it is −1, as first paints. */
   private void box(int b, int a) {
-    if (run.stops()) {
-      return;
-    }
     for (int corner = 0; corner < sets.size; corner++) {
       float[] shares = corners[corner];
       for (int band = 0; band < Bands.COUNT; band++) {

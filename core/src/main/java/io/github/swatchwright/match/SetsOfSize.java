@@ -1,12 +1,18 @@
 package io.github.swatchwright.match;
 
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import org.jspecify.annotations.Nullable;
 
 /** All sets of so many of a shelf's paints, and the ratios in which each may be mixed. */
 final class SetsOfSize {
-  /** Leaves of so many ratios cost least; coarse ones are for when memory is short. */
-  private static final int SMALL = 10;
+  /**
+   * Cells of so many ratios for each paint of a set aren't split: to look at the corners of parts
+   * costs more.
+   */
+  private static final int SMALL = 4;
 
+  /** Leaves of so many ratios are for when memory is short. */
   private static final int COARSE = 32;
 
   private static final int PAINT_BITS = 16;
@@ -20,6 +26,7 @@ final class SetsOfSize {
   final @Nullable SetBoxes boxes;
 
   private final long[][] binomials;
+  private final Queue<SetSearcher> idle = new ConcurrentLinkedQueue<>();
 
   private SetsOfSize(int size, int paints, RatioCell ratios, @Nullable SetBoxes boxes) {
     this.size = size;
@@ -43,7 +50,7 @@ final class SetsOfSize {
    */
   static SetsOfSize of(int size, int paints, int mostDrops, long words) {
     long sets = SetBoxes.binomial(paints, size);
-    RatioCell fine = RatioCell.whole(size, mostDrops, SMALL);
+    RatioCell fine = RatioCell.whole(size, mostDrops, SMALL * size);
     if (sets > words) {
       return new SetsOfSize(size, paints, fine, null);
     }
@@ -59,6 +66,20 @@ final class SetsOfSize {
   /** The same with all ratios in one cell, and nothing remembered. */
   static SetsOfSize unsplit(int size, int paints, int mostDrops) {
     return new SetsOfSize(size, paints, RatioCell.whole(size, mostDrops, Integer.MAX_VALUE), null);
+  }
+
+  /** A searcher for one thread, until it is given back. */
+  SetSearcher searcher(CompiledShelf shelf, SearchRun run) {
+    SetSearcher known = idle.poll();
+    if (known == null) {
+      return new SetSearcher(shelf, this, run);
+    }
+    known.turnTo(run);
+    return known;
+  }
+
+  void giveBack(SetSearcher searcher) {
+    idle.add(searcher);
   }
 
   /** How many sets there are. */

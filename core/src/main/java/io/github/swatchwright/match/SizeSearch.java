@@ -28,10 +28,8 @@ final class SizeSearch {
   }
 
   /** Returns a ΔE00 below which no recipe of this size was left out. */
-  double run(int threads) {
-    double proven =
-        new SharedWork<>(threads, this::work)
-            .results().stream().mapToDouble(bound -> bound).min().orElseThrow();
+  double run(Crew crew) {
+    double proven = crew.each(this::work).stream().mapToDouble(bound -> bound).min().orElseThrow();
     SetBoxes boxes = sets.boxes;
     if (!scans && boxes != null && next.get() >= tasks && !run.isStopped()) {
       boxes.setComplete();
@@ -40,35 +38,21 @@ final class SizeSearch {
   }
 
   private double work() {
-    CellDescent descent = new CellDescent(shelf, sets, run);
-    SetQueue queue = new SetQueue(shelf.tables(), descent, run);
+    SetSearcher searcher = sets.searcher(shelf, run);
     SetBoxes boxes = sets.boxes;
-    if (sets.size == 2) {
-      share(last -> pairsEndingWith(descent, last));
-    } else if (scans && boxes != null) {
-      share(new SetScan(sets, boxes, run, descent, queue)::endingWith);
-    } else {
-      share(new SetSweep(shelf.tables(), sets, run, descent, queue)::tile);
-    }
-    return run.isStopped() ? 0 : queue.finish();
-  }
-
-  /** Takes one task after the other until none is left. */
-  private void share(Task task) {
     for (int i = next.getAndIncrement(); i < tasks && !run.stops(); i = next.getAndIncrement()) {
-      task.run(tasks - 1 - i);
+      int task = tasks - 1 - i;
+      if (sets.size == 2) {
+        searcher.pairsEndingWith(task);
+      } else if (scans && boxes != null) {
+        searcher.scan(boxes, task);
+      } else {
+        searcher.sweep(task);
+      }
       run.advance(share / tasks);
     }
-  }
-
-  private static void pairsEndingWith(CellDescent descent, int last) {
-    for (int first = 0; first < last; first++) {
-      descent.add(SetsOfSize.with(first, last));
-    }
-  }
-
-  /** A piece of work. */
-  private interface Task {
-    void run(int number);
+    double proven = searcher.finish();
+    sets.giveBack(searcher);
+    return proven;
   }
 }

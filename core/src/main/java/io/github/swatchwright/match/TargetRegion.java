@@ -2,7 +2,7 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
-import io.github.swatchwright.difference.Ciede2000Bound;
+import io.github.swatchwright.difference.Ciede2000Reach;
 
 /**
  * Where the colours within some ΔE00 of a target lie, in the numbers of {@link LaneKernel}, widened
@@ -36,7 +36,8 @@ final class TargetRegion {
   private static final double SLOPE = 24389.0 / 27 / 116;
 
   final double limit;
-  private final Ciede2000Bound bound;
+  private final TargetMap map;
+  private final double furthest;
   private final double hullMargin;
   private final double lowestY;
   private final double highestY;
@@ -55,19 +56,22 @@ final class TargetRegion {
   /** And for a box of L*, a*, b* from computed mixes. */
   private final long labWord;
 
-  TargetRegion(Lab target, double limit, BandTables tables) {
+  TargetRegion(Lab target, TargetMap map, double limit, BandTables tables) {
     this.limit = limit;
-    bound = Ciede2000Bound.of(target, limit * (1 + TIE) + TIE);
+    this.map = map;
+    double atTie = limit * (1 + TIE) + TIE;
+    furthest = atTie * atTie;
+    Ciede2000Reach within = Ciede2000Reach.of(target, atTie);
     middle = new float[] {(float) target.a(), (float) target.l(), (float) target.b()};
     reach =
         new float[] {
-          finite(bound.reachA() + ERROR[0]),
-          finite(bound.reachL() + ERROR[1]),
-          finite(bound.reachB() + ERROR[2])
+          finite(within.a() + ERROR[0]),
+          finite(within.l() + ERROR[1]),
+          finite(within.b() + ERROR[2])
         };
-    double stepX = bound.reachL() / 116 + bound.reachA() / 500;
-    double stepY = bound.reachL() / 116;
-    double stepZ = bound.reachL() / 116 + bound.reachB() / 200;
+    double stepX = within.l() / 116 + within.a() / 500;
+    double stepY = within.l() / 116;
+    double stepZ = within.l() / 116 + within.b() / 200;
     double[] steps = {stepX, stepY, stepZ};
     double fy = (target.l() + 16) / 116;
     double[] f = {fy + target.a() / 500, fy, fy - target.b() / 200};
@@ -102,14 +106,14 @@ final class TargetRegion {
   }
 
   private boolean labMeets(long box) {
-    return bound.ofBox(
+    return map.ofBox(
             BoxWord.lowLab(box, 1) - ERROR[1],
             BoxWord.highLab(box, 1) + ERROR[1],
             BoxWord.lowLab(box, 0) - ERROR[0],
             BoxWord.highLab(box, 0) + ERROR[0],
             BoxWord.lowLab(box, 2) - ERROR[2],
             BoxWord.highLab(box, 2) + ERROR[2])
-        <= limit;
+        <= furthest;
   }
 
   /** By the CIELAB box of the part of the box that has the right L*. */
@@ -120,26 +124,26 @@ final class TargetRegion {
     double highX = BoxWord.highF(box, 0) + hullMargin;
     double lowZ = BoxWord.lowF(box, 2) - hullMargin;
     double highZ = BoxWord.highF(box, 2) + hullMargin;
-    return bound.ofBox(
+    return map.ofBox(
             116 * lowY - 16,
             116 * highY - 16,
             500 * (lowX - highY),
             500 * (highX - lowY),
             200 * (lowY - highZ),
             200 * (highY - lowZ))
-        <= limit;
+        <= furthest;
   }
 
   /** Whether a* (first), L* and b* computed in single precision may be of such a colour. */
   boolean meets(float valueA, float valueL, float valueB) {
-    return bound.ofBox(
+    return map.ofBox(
             valueL - ERROR[1],
             valueL + ERROR[1],
             valueA - ERROR[0],
             valueA + ERROR[0],
             valueB - ERROR[2],
             valueB + ERROR[2])
-        <= limit;
+        <= furthest;
   }
 
   private static float finite(double reach) {

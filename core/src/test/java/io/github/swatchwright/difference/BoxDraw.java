@@ -46,7 +46,7 @@ record BoxDraw(
   }
 
   double bound() {
-    return Ciede2000Bound.of(colour, limit).ofBox(lowL, highL, lowA, highA, lowB, highB);
+    return Ciede2000Bound.of(colour).ofBox(lowL, highL, lowA, highA, lowB, highB);
   }
 
   /** By the 8 corners, the point nearest in CIELAB, and so many random points. */

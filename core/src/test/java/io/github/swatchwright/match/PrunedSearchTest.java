@@ -97,11 +97,17 @@ class PrunedSearchTest {
     RandomShelf sixty = new RandomShelf(60, 2);
     PrunedSearch search = new PrunedSearch();
     SearchSpace space = sixty.space(3, 10);
-    for (int i = 0; i < 3; i++) {
-      Lab target = sixty.mixedTarget();
-      assertThat(search.nearest(space, target, 10))
-          .isEqualTo(new ExhaustiveSearch().nearest(space, target, 10));
+    Random random = new Random(60);
+    List<Lab> targets = new ArrayList<>();
+    for (int i = 0; i < 20; i++) {
+      targets.add(i % 3 == 0 ? target(random, space) : sixty.mixedTarget());
     }
+    targets.parallelStream()
+        .forEach(
+            target ->
+                assertThat(search.nearest(space, target, 10))
+                    .as("%s", target)
+                    .isEqualTo(new ExhaustiveSearch().nearest(space, target, 10)));
   }
 
   @Test

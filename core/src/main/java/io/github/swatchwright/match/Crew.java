@@ -7,21 +7,23 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
-/**
- * The same work on several threads at once, one of them the caller's.
- *
- * @param threads how many
- * @param work what each does
- */
-record SharedWork<T>(int threads, Supplier<T> work) {
+/** Threads that do the same work at once, piece after piece; one of them is the caller's. */
+final class Crew implements AutoCloseable {
+  private final int threads;
+  private final @Nullable ExecutorService others;
 
-  /** Waits for all; what one of them throws is thrown. */
-  List<T> results() {
-    if (threads == 1) {
+  Crew(int threads) {
+    this.threads = threads;
+    others = threads == 1 ? null : Executors.newFixedThreadPool(threads - 1);
+  }
+
+  /** What each comes to. Waits for all; what one of them throws is thrown. */
+  <T> List<T> each(Supplier<T> work) {
+    if (others == null) {
       return List.of(work.get());
     }
-    ExecutorService others = Executors.newFixedThreadPool(threads - 1);
     try {
       List<Future<T>> futures = new ArrayList<>();
       for (int i = 1; i < threads; i++) {
@@ -41,7 +43,12 @@ record SharedWork<T>(int threads, Supplier<T> work) {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while a search was under way", e);
-    } finally {
+    }
+  }
+
+  @Override
+  public void close() {
+    if (others != null) {
       others.shutdown();
     }
   }

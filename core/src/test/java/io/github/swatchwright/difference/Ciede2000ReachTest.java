@@ -1,0 +1,58 @@
+package io.github.swatchwright.difference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.swatchwright.colour.Lab;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class Ciede2000ReachTest {
+  private static final int DRAWS = 100_000;
+
+  @Test
+  void everyColourWithinTheLimitLiesWithinReach() {
+    Random random = new Random(2);
+    double furthest = 0;
+    for (int i = 0; i < DRAWS; i++) {
+      BoxDraw draw = BoxDraw.of(random);
+      Lab colour = draw.colour();
+      double l = draw.lowL();
+      double a = draw.lowA();
+      double b = draw.lowB();
+      double deltaE = Ciede2000.deltaE(colour.l(), colour.a(), colour.b(), l, a, b);
+      Ciede2000Reach reach = Ciede2000Reach.of(colour, deltaE);
+      double share =
+          Math.max(
+              Math.abs(l - colour.l()) / reach.l(),
+              Math.max(Math.abs(a - colour.a()) / reach.a(), Math.abs(b - colour.b()) / reach.b()));
+      assertThat(share).as("%s", draw).isLessThanOrEqualTo(1);
+      furthest = Math.max(furthest, share);
+    }
+    // The reach isn't wider than need be in every direction: some colour comes close to its edge.
+    assertThat(furthest).isGreaterThan(0.95);
+  }
+
+  @Test
+  void aGreyKeepsItsReachSmall() {
+    Ciede2000Reach reach = Ciede2000Reach.of(Lab.ofD65(50, 0, 0), 1);
+    // S_L = S_C = S_H = 1 and G = ½ there: 1, 1/1.5 and 1, and a little more for the way to its
+    // edge.
+    assertThat(reach.l()).isBetween(1.0, 1.01);
+    assertThat(reach.a()).isBetween(1 / 1.5, 0.70);
+    assertThat(reach.b()).isBetween(1.0, 1.05);
+  }
+
+  @Test
+  void noLimitMeansNoEnd() {
+    assertThat(Ciede2000Reach.of(Lab.ofD65(40, 20, -30), Double.POSITIVE_INFINITY).a())
+        .isInfinite();
+  }
+
+  @Test
+  void aNegativeLimitIsRefused() {
+    assertThatThrownBy(() -> Ciede2000Reach.of(Lab.ofD65(40, 20, -30), -1))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("limit");
+  }
+}
