@@ -31,7 +31,8 @@ final class HueRotation {
     return SINE.at(Math.abs(1 - (x * CENTRE_COS + y * CENTRE_SIN) * inverse));
   }
 
-  private static double formula(double w) {
+  /** The formula itself, of w. */
+  static double formula(double w) {
     double x = Math.toDegrees(2 * Math.asin(Math.sqrt(Math.min(w / 2, 1)))) / 25;
     return Math.sin(Math.toRadians(60 * Math.exp(-x * x)));
   }

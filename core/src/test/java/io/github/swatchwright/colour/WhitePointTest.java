@@ -26,6 +26,19 @@ class WhitePointTest {
   }
 
   @Test
+  void chromaticitiesGiveThePrintedWhites() {
+    // CIE 15:2018, tables of illuminants: x and y to five decimals, X and Z to two.
+    WhitePoint a = WhitePoint.ofChromaticity(0.44758, 0.40745);
+    assertThat(a.xn()).isCloseTo(109.85, within(0.006));
+    assertThat(a.yn()).isEqualTo(100);
+    assertThat(a.zn()).isCloseTo(35.58, within(0.006));
+    // The equal-energy point.
+    WhitePoint e = WhitePoint.ofChromaticity(1 / 3.0, 1 / 3.0);
+    assertThat(e.xn()).isCloseTo(100, within(1e-12));
+    assertThat(e.zn()).isCloseTo(100, within(1e-12));
+  }
+
+  @Test
   void whitesThatNoLightHasAreRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new WhitePoint(95, 0, 108))

@@ -43,6 +43,31 @@ class Ciede2000ReachTest {
     assertThat(reach.b()).isBetween(1.0, 1.05);
   }
 
+  /** On the b* axis hue is a*, chroma is b*, and G doesn't change with the hue. */
+  @Test
+  void onTheYellowAxisTheReachIsThatOfTheScales() {
+    for (double l = 20; l <= 80; l += 15) {
+      for (double c = 10; c <= 80; c += 10) {
+        // Equations 4, 5, 15 and 18 to 20 of Sharma, Wu and Dalal 2005, at a hue of 90°.
+        double c7 = Math.pow(c, 7);
+        double stretch = 1.5 - 0.5 * Math.sqrt(c7 / (c7 + Math.pow(25, 7)));
+        double t =
+            1
+                - 0.17 * Math.cos(Math.toRadians(60))
+                + 0.24 * Math.cos(Math.toRadians(180))
+                + 0.32 * Math.cos(Math.toRadians(276))
+                - 0.20 * Math.cos(Math.toRadians(360 - 63));
+        double sL = 1 + 0.015 * (l - 50) * (l - 50) / Math.sqrt(20 + (l - 50) * (l - 50));
+        double limit = 0.001;
+        Ciede2000Reach reach = Ciede2000Reach.of(Lab.ofD65(l, 0, c), limit);
+        // Across so small a limit nothing changes by more than 0.1 %; T by some more.
+        assertThat(reach.l() / (limit * sL)).isBetween(1.0, 1.001);
+        assertThat(reach.a() / (limit * (1 + 0.015 * c * t) / stretch)).isBetween(1.0, 1.005);
+        assertThat(reach.b() / (limit * (1 + 0.045 * c))).isBetween(1.0, 1.001);
+      }
+    }
+  }
+
   @Test
   void noLimitMeansNoEnd() {
     assertThat(Ciede2000Reach.of(Lab.ofD65(40, 20, -30), Double.POSITIVE_INFINITY).a())

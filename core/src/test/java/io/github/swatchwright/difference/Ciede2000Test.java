@@ -107,6 +107,65 @@ class Ciede2000Test {
   }
 
   @Test
+  void hueDifferencesOfOppositeColoursGoFromTheSmallerAngleToTheGreater() {
+    // ISO/CIE 11664-6: h2 − h1 of exactly 180° keeps its sign, with hues of 0° to below 360°.
+    double[][] opposites = {{10, 0}, {0, 10}, {-10, 0}, {0, -10}};
+    for (int i = 0; i < 4; i++) {
+      double[] one = opposites[i];
+      double[] other = opposites[(i + 2) % 4];
+      double deltaH =
+          Ciede2000.STANDARD
+              .compare(Lab.ofD65(50, one[0], one[1]), Lab.ofD65(50, other[0], other[1]))
+              .deltaH();
+      assertThat(Math.signum(deltaH)).as("from %s°", 90 * i).isEqualTo(i < 2 ? 1 : -1);
+    }
+  }
+
+  @Test
+  void termsOfHugeColoursAreThoseOfGeometry() {
+    // Far out G is 0: chroma and hue differences are those of the plain plane.
+    Lab right = Lab.ofD65(50, 3e200, 0);
+    ColourDifference longer = Ciede2000.STANDARD.compare(right, Lab.ofD65(50, 5e200, 0));
+    assertThat(longer.deltaC() / 2e200).isCloseTo(1, within(ROUNDING));
+    assertThat(longer.deltaH()).isZero();
+    ColourDifference turned = Ciede2000.STANDARD.compare(right, Lab.ofD65(50, 0, 3e200));
+    assertThat(turned.deltaC()).isZero();
+    assertThat(turned.deltaH() / (Math.sqrt(2) * 3e200)).isCloseTo(1, within(ROUNDING));
+    ColourDifference back = Ciede2000.STANDARD.compare(Lab.ofD65(50, 0, -4e200), right);
+    assertThat(back.deltaC() / -1e200).isCloseTo(1, within(ROUNDING));
+  }
+
+  @Test
+  void lightnessCountsTheSameBesideHugeChroma() {
+    // Mean L* 50, where S_L = 1; mean L* 10, where S_L = 1 + 0.015·40²/√(20 + 40²).
+    assertThat(Ciede2000.deltaE(49, 1e60, 0, 51, 1e60, 0)).isCloseTo(2, within(ROUNDING));
+    double sL = 1 + 0.015 * 1600 / Math.sqrt(1620);
+    assertThat(Ciede2000.deltaE(5, 1e60, 0, 15, 1e60, 0)).isCloseTo(10 / sL, within(ROUNDING));
+    assertThat(
+            Ciede2000.withFactors(2, 1, 1)
+                .difference(Lab.ofD65(5, 1e60, 0), Lab.ofD65(15, 1e60, 0)))
+        .isCloseTo(5 / sL, within(ROUNDING));
+    // Of a huge lightness L, S_L goes to 0.015·L/2, so that ΔE00 goes to 1/0.0075.
+    assertThat(Ciede2000.deltaE(0, 0, 0, 1e60, 0, 0)).isCloseTo(1 / 0.0075, within(1e-9));
+  }
+
+  @Test
+  void aFormulaSaysItsFactors() {
+    assertThat(Ciede2000.withFactors(2, 1, 1.5)).hasToString("CIEDE2000(2.0:1.0:1.5)");
+  }
+
+  @Test
+  void pairsOfArraysOfOtherLengthsAreRefused() {
+    double[] two = new double[2];
+    assertThatThrownBy(
+            () ->
+                Ciede2000.STANDARD.differences(
+                    two, two, two, two, two, new double[1], new double[2]))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("array 5 of the coordinates has length 1, must be as long as into: 2");
+  }
+
+  @Test
   void arraysOfOtherLengthsAreRefused() {
     double[] two = new double[2];
     assertThatThrownBy(

@@ -38,6 +38,10 @@ class OlderFormulasTest {
   void cmcOfDarkColoursHasAConstantLightnessWeight() {
     assertThat(Cmc.withTolerances(2, 1).deltaE(Lab.ofD65(10, 0, 0), Lab.ofD65(11, 0, 0)))
         .isCloseTo(1 / (2 * 0.511), within(ROUNDING));
+    // From L* = 16 on the other rule holds, which is a little more there (BS 6923).
+    double sL = 0.040975 * 16 / (1 + 0.01765 * 16);
+    assertThat(Cmc.withTolerances(2, 1).deltaE(Lab.ofD65(16, 0, 0), Lab.ofD65(17, 0, 0)))
+        .isCloseTo(1 / (2 * sL), within(ROUNDING));
   }
 
   @Test

@@ -23,6 +23,17 @@ class TableAccuracyTest {
   }
 
   @Test
+  void hueRotationOfTheCosineIsThatOfTheAngle() {
+    for (double degrees = 0; degrees <= 180; degrees += 0.5) {
+      double w = 1 - Math.cos(Math.toRadians(degrees));
+      double x = degrees / 25;
+      double expected = Math.sin(Math.toRadians(60 * Math.exp(-x * x)));
+      // Near 0° the cosine keeps half of the angle's digits, and the formula is flat.
+      assertThat(HueRotation.formula(w)).as("at %s°", degrees).isCloseTo(expected, within(1e-14));
+    }
+  }
+
+  @Test
   void hueRotationJumpsAtZeroDegreesAsTheFormulaDoes() {
     // exp(−(85/25)²) · 60° just below 360°; 0 from 0° on, where the distance is 275°.
     double below = Math.toRadians(60 * Math.exp(-3.4 * 3.4));

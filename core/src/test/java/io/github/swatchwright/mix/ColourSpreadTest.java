@@ -8,7 +8,12 @@ import io.github.swatchwright.difference.Ciede2000;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ColourSpreadTest {
   private static final Lab RUST = Lab.ofD65(42, 20, 25);
@@ -77,6 +82,100 @@ class ColourSpreadTest {
             .orElseThrow();
     // The radius of a sphere in ΔE00 lies between the shortest and the longest half axis.
     assertThat(farthest).isBetween(spread.radius(0.8), 2 * spread.radius(0.8));
+  }
+
+  // All points of a plane cut of the ellipsoid lie on the ellipsoid: x'Σ⁻¹x = χ², whatever the
+  // axes.
+  @Test
+  void theOutlineLiesOnTheEllipsoid() {
+    double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
+    RealMatrix inverse =
+        new LUDecomposition(MatrixUtils.createRealMatrix(covariance)).getSolver().getInverse();
+    List<Lab> outline = ColourSpread.of(RUST, covariance).outline(12, 0.8);
+    for (Lab colour : outline) {
+      double[] off = {colour.l() - 42, colour.a() - 20, colour.b() - 25};
+      double square =
+          MatrixUtils.createRealVector(off)
+              .dotProduct(inverse.operate(MatrixUtils.createRealVector(off)));
+      assertThat(square).isCloseTo(4.642, within(1e-3));
+    }
+    assertThat(outline)
+        .extracting(Lab::l)
+        .allSatisfy(l -> assertThat(l).isLessThanOrEqualTo(outline.get(0).l()));
+  }
+
+  /** A colour that is only unsure along one line, integrated along it by Simpson's rule. */
+  @ParameterizedTest(name = "along ({0}, {1}, {2})")
+  @CsvSource({"1, 2, -3", "0, 1, 2", "0, 0, 2", "2, -1, 0.5"})
+  void aColourOnALineIsWhereTheLineIs(double dl, double da, double db) {
+    double[] line = {dl, da, db};
+    double[][] covariance = new double[3][3];
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        covariance[i][j] = line[i] * line[j];
+      }
+    }
+    Lab target = Lab.ofD65(43, 23, 21);
+    double expected = 0;
+    int steps = 2000;
+    for (int i = 0; i <= steps; i++) {
+      double t = -6 + 12.0 * i / steps;
+      double weight = i == 0 || i == steps ? 1 : i % 2 == 1 ? 4 : 2;
+      Lab colour = Lab.ofD65(42 + t * dl, 20 + t * da, 25 + t * db);
+      expected +=
+          weight
+              * 12.0
+              / steps
+              / 3
+              * Math.exp(-t * t / 2)
+              / Math.sqrt(2 * Math.PI)
+              * Ciede2000.deltaE(target, colour);
+    }
+    ColourSpread spread = ColourSpread.of(RUST, covariance);
+    // 256 evenly spread points are within 1 % of an integral of so smooth a function.
+    assertThat(spread.expectedDeltaE00(target) / expected).isCloseTo(1, within(0.01));
+  }
+
+  @Test
+  void sixPointsOnTheAxesStandForTheCloud() {
+    double[][] covariance = {{0.4, 0, 0}, {0, 0.9, 0}, {0, 0, 0.6}};
+    ColourSpread spread = ColourSpread.of(RUST, covariance);
+    Lab target = Lab.ofD65(45, 22, 23);
+    // The cubature by its definition: √3 standard deviations out, one sixth each.
+    double sum = 0;
+    for (int sign = -1; sign <= 1; sign += 2) {
+      sum += Ciede2000.deltaE(target, Lab.ofD65(42 + sign * Math.sqrt(1.2), 20, 25));
+      sum += Ciede2000.deltaE(target, Lab.ofD65(42, 20 + sign * Math.sqrt(2.7), 25));
+      sum += Ciede2000.deltaE(target, Lab.ofD65(42, 20, 25 + sign * Math.sqrt(1.8)));
+    }
+    assertThat(spread.roughlyExpectedDeltaE00(target)).isCloseTo(sum / 6, within(1e-12));
+    assertThat(spread.roughlyExpectedDeltaE00(target) / spread.expectedDeltaE00(target))
+        .isCloseTo(1, within(0.02));
+  }
+
+  @Test
+  void knowledgeTakesItsPartOffTheCovariance() {
+    double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
+    double[][] explained = {{0.5, 0.3, 0.1}, {0.3, 0.6, -0.2}, {0.1, -0.2, 0.75}};
+    double[][] rest = {{0.5, 0.3, 0.1}, {0.3, 1.4, -0.2}, {0.1, -0.2, 0.75}};
+    ColourSpread less = ColourSpread.of(RUST, covariance).less(explained);
+    ColourSpread expected = ColourSpread.of(RUST, rest);
+    Lab target = Lab.ofD65(43, 23, 21);
+    assertThat(less.centre()).isEqualTo(RUST);
+    assertThat(less.standardDeviations())
+        .containsExactly(
+            new double[] {Math.sqrt(0.5), Math.sqrt(1.4), Math.sqrt(0.75)}, within(1e-12));
+    assertThat(less.expectedDeltaE00(target))
+        .isCloseTo(expected.expectedDeltaE00(target), within(1e-12));
+  }
+
+  @Test
+  void theSameCloudMayLieAboutAnotherColour() {
+    double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
+    Lab green = Lab.ofD65(60, -30, 20);
+    ColourSpread moved = ColourSpread.of(RUST, covariance).about(green);
+    assertThat(moved.centre()).isEqualTo(green);
+    assertThat(moved.radius(0.8)).isEqualTo(ColourSpread.of(green, covariance).radius(0.8));
   }
 
   @Test

@@ -2,6 +2,7 @@ package io.github.swatchwright.mix;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Medium;
@@ -9,6 +10,10 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,7 +62,44 @@ class MixTest {
   }
 
   @Test
+  void aNameWithACommaComesBeforeTheNamesInIt() {
+    Shelf both =
+        Shelf.of("both", List.of(paint("Grey", Medium.OIL), paint("Grey, cool", Medium.OIL)));
+    assertThat(Mix.parse("Grey, cool:2", both).toText()).isEqualTo("Grey, cool:2");
+  }
+
+  /** Whatever the ratio, there is enough in whole drops, and no part is off by much. */
+  @Property(tries = 500)
+  void enoughIsEnoughInWholeDrops(
+      @ForAll @Scale(3) @DoubleRange(min = 0.01, max = 30) double white,
+      @ForAll @Scale(3) @DoubleRange(min = 0.01, max = 30) double grey,
+      @ForAll @Scale(2) @DoubleRange(min = 0.1, max = 20) double millilitres) {
+    Paint first = SHELF.paint("White");
+    Paint second = SHELF.paint("Grey, cool");
+    Mix asked = new Mix(List.of(new Mix.Part(first, white), new Mix.Part(second, grey)));
+    Mix enough = asked.enoughFor(millilitres);
+    double factor = enough.millilitres() / asked.millilitres();
+    assertThat(enough.millilitres()).isGreaterThanOrEqualTo(millilitres - 1e-9);
+    for (int i = 0; i < 2; i++) {
+      double drops = enough.parts().get(i).drops();
+      assertThat(drops).isEqualTo(Math.rint(drops)).isGreaterThanOrEqualTo(1);
+      // Each part is rounded by half a drop at most, or up to one drop.
+      assertThat(drops).isCloseTo(asked.parts().get(i).drops() * factor, within(1.0));
+    }
+  }
+
+  @Test
+  void aRatioOfAHundredBatchesIsKept() {
+    // 1.01 to 1 is whole after 100 batches: 201 drops are 8.04 ml, and 16 ml take them twice.
+    assertThat(Mix.parse("White:1.01, Grey, cool:1", SHELF).enoughFor(16).toText())
+        .isEqualTo("White:202, Grey, cool:200");
+  }
+
+  @Test
   void impossibleMixesAreRefusedInOneLine() {
+    refusesWithStart(":3", "no paint '' on the shelf");
+    refusesWithStart(":3, White:1", "no paint '' on the shelf");
+    refusesWithStart("Grey, warm:2", "no paint 'Grey, warm' on the shelf");
     refuses("White:0", "parts of 'White' is 0.0, must be a finite number above 0");
     refuses("White:-2", "parts of 'White' is -2.0, must be a finite number above 0");
     refuses("White:NaN", "'NaN' in the mix 'White:NaN' is not a number of parts");
@@ -77,6 +119,12 @@ class MixTest {
     refuses(
         "White:1, Rust:1", "a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel");
     refuses("Wite:1", "no paint 'Wite' on the shelf 'test'; nearest is 'White'");
+  }
+
+  private static void refusesWithStart(String text, String message) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Mix.parse(text, SHELF))
+        .withMessageStartingWith(message);
   }
 
   private static void refuses(String text, String message) {

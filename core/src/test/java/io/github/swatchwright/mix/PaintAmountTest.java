@@ -8,6 +8,7 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -24,6 +25,15 @@ class PaintAmountTest {
 
     assertThat(amount.paintMillilitres()).isCloseTo(5, within(1e-12));
     assertThat(amount.thinnerMillilitres()).isZero();
+  }
+
+  @Test
+  void threeCoatsTakeThreeTimesAsMuch() {
+    PaintAmount amount = PaintAmount.of(500, 3, 0.5, WORKED);
+
+    // 15 ml wet, of which two parts of three are paint.
+    assertThat(amount.paintMillilitres()).isCloseTo(10, within(1e-12));
+    assertThat(amount.thinnerMillilitres()).isCloseTo(5, within(1e-12));
   }
 
   // Coatings handbooks: m² per litre = 10 · volume solids in % ÷ dry film in µm; 10 · 30 ÷ 15.
@@ -59,6 +69,10 @@ class PaintAmountTest {
 
     assertThat(new PaintAmount(1, 0).drops(Mix.of(paint)))
         .isCloseTo(1 / Paint.USUAL_DROP_MILLILITRES, within(1e-12));
+    // Three drops of 0.04 ml and five more: 0.32 ml for eight drops, and 2 ml hold 50 of them.
+    Paint white = Paint.of("White", Medium.ACRYLIC, grey);
+    Mix mix = new Mix(List.of(new Mix.Part(paint, 3), new Mix.Part(white, 5)));
+    assertThat(new PaintAmount(2, 0).drops(mix)).isCloseTo(50, within(1e-9));
   }
 
   @Test

@@ -39,6 +39,7 @@ class PotTest {
     // Both paints of the demo shelf drop 0.045 ml.
     assertThat(pot.dropMillilitres()).isCloseTo(0.045, within(1e-15));
     assertThat(pot.name()).isEqualTo("pot of Red oxide:6, Titanium white:2.5");
+    assertThat(pot.medium()).isEqualTo(WHITE.medium());
   }
 
   @Test
@@ -49,6 +50,12 @@ class PotTest {
     assertThat(recipe.total()).isEqualTo(7);
     assertThat(recipe.names())
         .containsExactlyInAnyOrder("Titanium white", "pot of Red oxide:6, Titanium white:2");
+  }
+
+  @Test
+  void dropsOfPotsAreReducedWithThoseOfPaints() {
+    assertThat(recipe(6, "Red oxide:20, Titanium white:6", 9).reduced())
+        .isEqualTo(recipe(2, "Red oxide:20, Titanium white:6", 3));
   }
 
   @Test

@@ -73,5 +73,8 @@ class AreaCoverageTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> AreaCoverage.murrayDavies(1.2, 0.1, 0.9))
         .withMessage("coverage is 1.2, must be within [0.0, 1.0]");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> AreaCoverage.demichel(0.5, 1.5))
+        .withMessage("coverages[1] is 1.5, must be within [0.0, 1.0]");
   }
 }

@@ -51,6 +51,17 @@ class FilmTest {
   }
 
   @Property
+  void weakExtinctionKeepsItsDigits(
+      @ForAll @Scale(9) @DoubleRange(min = 1e-4, max = 0.02) double y) {
+    // y² = K(K + 2S) for a film with S = 1 and X = 1; R0 = τ/((1 + K)τ + 1), solved for τ.
+    double k = y * y / (1 + Math.sqrt(1 + y * y));
+    double r0 = new Film(k, 1, 1).reflectanceOverBlack();
+    double tau = r0 / (1 - (1 + k) * r0);
+    // A dozen roundings; the last term of the series alone is 5e-14 at y = 0.01.
+    assertThat(tau).isCloseTo(Math.tanh(y) / y, within(3e-15));
+  }
+
+  @Property
   void filmWithoutAbsorptionFollowsItsOwnFormula(
       @ForAll @Scale(9) @DoubleRange(min = 0, max = 50) double sx,
       @ForAll @Scale(9) @DoubleRange(min = 0, max = 1) double rg) {

@@ -24,7 +24,7 @@ class IlluminantTest {
   @Test
   void everyNameIsReadBackWhateverItsCase() {
     for (Illuminant light : Illuminant.NAMED) {
-      assertThat(Illuminant.parse(light.name())).isSameAs(light);
+      assertThat(Illuminant.parse(light.name())).isSameAs(light).hasToString(light.name());
       assertThat(Illuminant.parse(" " + light.name().toLowerCase(Locale.ROOT))).isSameAs(light);
     }
   }

@@ -40,6 +40,7 @@ class ReflectanceTest {
     assertThat(half).isEqualTo(Reflectance.of(values)).hasSameHashCodeAs(Reflectance.of(values));
     values[35] = 0.25;
     assertThat(half).isNotEqualTo(Reflectance.of(values));
+    assertThat(half.hashCode()).isNotEqualTo(Reflectance.of(values).hashCode());
     assertThat(half.toString()).startsWith("Reflectance[0.5, 0.5");
   }
 
@@ -57,6 +58,11 @@ class ReflectanceTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Reflectance.of(0.5, 0.5))
         .withMessage("number of bands is 2, must be within [36, 36]");
+    values[2] = 1;
+    values[35] = -0.25;
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Reflectance.of(values))
+        .withMessage("reflectance at 730 nm is -0.25, must be within [0.0, 1.0]");
     assertThatIllegalArgumentException().isThrownBy(() -> Reflectance.constant(-0.1));
   }
 
@@ -131,5 +137,9 @@ class ReflectanceTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Reflectance.ofMeasured(400, 20, percent))
         .withMessage("reflectance at 400.0 nm is 45.0, must be within [0.0, 1.0]");
+    double[] dip = sampled(400, 20, 16, nm -> nm == 460 ? -0.1 : 0.45);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Reflectance.ofMeasured(400, 20, dip))
+        .withMessage("reflectance at 460.0 nm is -0.1, must be within [0.0, 1.0]");
   }
 }

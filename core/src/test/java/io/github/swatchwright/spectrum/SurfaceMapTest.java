@@ -26,6 +26,7 @@ class SurfaceMapTest {
     assertThat(SurfaceMap.NONE.seen(0.3)).isEqualTo(0.3);
     assertThat(SurfaceMap.NONE.slope(0.3)).isEqualTo(1);
     assertThat(SurfaceMap.NONE.curvature(0.3)).isZero();
+    assertThat(SurfaceMap.NONE).hasToString("SurfaceMap.NONE");
   }
 
   @Test

@@ -8,11 +8,14 @@ import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.testdata.ExternalCheck;
 import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeForm;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("external")
 class TristimulusWeightsTest {
@@ -73,6 +76,64 @@ class TristimulusWeightsTest {
         .isEqualTo(WhitePoint.D65);
     assertThat(TristimulusWeights.of(Illuminant.D50, Observer.CIE_1931).whitePoint())
         .isEqualTo(WhitePoint.D50);
+  }
+
+  /** The reflectance at the tables' 5 nm, by Apache Commons Math's Lagrange form. */
+  private static double between(double[] reflectance, double nm) {
+    if (nm >= Bands.LAST_NM) {
+      return reflectance[Bands.COUNT - 1];
+    }
+    int below = (int) ((nm - Bands.FIRST_NM) / Bands.STEP_NM);
+    // Four nearest bands, or three in the first and in the last interval.
+    int first = below == 0 ? 0 : below - 1;
+    int last = Math.min(below + 2, Bands.COUNT - 1);
+    double[] x = new double[last - first + 1];
+    Arrays.setAll(x, i -> Bands.wavelengthNm(first + i));
+    return PolynomialFunctionLagrangeForm.evaluate(
+        x, Arrays.copyOfRange(reflectance, first, last + 1), nm);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"A", "F11", "LED-B3"})
+  void tenNanometresGiveTheSumOverTheTablesFive(String name) {
+    Illuminant light = Illuminant.parse(name);
+    double[] rough = new double[Bands.COUNT];
+    SplittableRandom random = new SplittableRandom(6);
+    Arrays.setAll(rough, band -> random.nextDouble());
+    for (Observer observer : Observer.values()) {
+      double[][] matching = observer.matchingFunctions();
+      double[] sums = new double[3];
+      double whole = 0;
+      for (int row = 0; row < CieTable.ROWS; row++) {
+        double reflected = between(rough, CieTable.FIRST_NM + CieTable.STEP_NM * row);
+        whole += light.power()[row] * matching[1][row];
+        for (int channel = 0; channel < 3; channel++) {
+          sums[channel] += light.power()[row] * matching[channel][row] * reflected;
+        }
+      }
+      Xyz xyz = TristimulusWeights.of(light, observer).xyz(rough);
+      assertThat(xyz.x()).isCloseTo(100 * sums[0] / whole, within(1e-10));
+      assertThat(xyz.y()).isCloseTo(100 * sums[1] / whole, within(1e-10));
+      assertThat(xyz.z()).isCloseTo(100 * sums[2] / whole, within(1e-10));
+    }
+  }
+
+  @Test
+  void weightsKnowTheirLightAndObserver() {
+    TristimulusWeights weights = TristimulusWeights.of(Illuminant.A, Observer.CIE_1964);
+    assertThat(weights.illuminant()).isEqualTo(Illuminant.A);
+    assertThat(weights.observer()).isEqualTo(Observer.CIE_1964);
+    assertThat(weights).hasToString("TristimulusWeights[A, CIE 1964 10°]");
+    for (int band = 0; band < Bands.COUNT; band++) {
+      assertThat(weights.x(band)).isEqualTo(weights.x()[band]);
+      assertThat(weights.y(band)).isEqualTo(weights.y()[band]);
+      assertThat(weights.z(band)).isEqualTo(weights.z()[band]);
+    }
+    assertThat(weights.y(17)).isPositive();
+    assertThat(TristimulusWeights.of(Illuminant.D65, Observer.CIE_1931))
+        .isSameAs(TristimulusWeights.D65);
+    assertThat(TristimulusWeights.of(Illuminant.D65, Observer.CIE_1964).observer())
+        .isEqualTo(Observer.CIE_1964);
   }
 
   @Test

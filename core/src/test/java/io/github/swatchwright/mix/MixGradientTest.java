@@ -1,0 +1,100 @@
+package io.github.swatchwright.mix;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.SyntheticPigments.Pigment;
+import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.paint.PaintOptics;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The spread that comes from the paints, a second way: the colour's derivatives by z = logit R and
+ * u = ln S of each paint, taken as differences of mixes whose paints are a little other ones.
+ */
+class MixGradientTest {
+  private static final Shelf SHELF =
+      Shelf.of(
+          "invented", SyntheticPigments.shelf(9).stream().map(Pigment::withContrastRatio).toList());
+  private static final ShelfOptics OPTICS = ShelfOptics.estimate(SHELF);
+  private static final double STEP = 1e-5;
+
+  /** The paint with one unknown changed: z of a band below 36, u of a band from there on. */
+  private static OpticalConstants changed(PaintOptics paint, int unknown, double by) {
+    double[] k = new double[Bands.COUNT];
+    double[] s = new double[Bands.COUNT];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double r = paint.masstone()[band];
+      double z = Math.log(r / (1 - r)) + (unknown == band ? by : 0);
+      double other = 1 / (1 + Math.exp(-z));
+      double q = (1 - other) * (1 - other) / (2 * other);
+      s[band] = paint.constants().s(band) * Math.exp(unknown == Bands.COUNT + band ? by : 0);
+      k[band] = q * s[band];
+    }
+    return OpticalConstants.of(k, s);
+  }
+
+  private static Lab colour(MixPredictor predictor, Mix mix, int part, int unknown, double by) {
+    OpticalConstants[] paints =
+        mix.parts().stream()
+            .map(p -> OPTICS.of(p.paint().name()).constants())
+            .toArray(OpticalConstants[]::new);
+    paints[part] = changed(OPTICS.of(mix.parts().get(part).paint().name()), unknown, by);
+    double[] volumes = mix.parts().stream().mapToDouble(Mix.Part::millilitres).toArray();
+    return predictor.viewing().lab(OpticalConstants.mix(paints, volumes).opaque());
+  }
+
+  private static Map<String, double[][]> differences(MixPredictor predictor, Mix mix) {
+    Map<String, double[][]> jacobians = new LinkedHashMap<>();
+    for (int part = 0; part < mix.parts().size(); part++) {
+      double[][] jacobian = new double[3][2 * Bands.COUNT];
+      for (int unknown = 0; unknown < 2 * Bands.COUNT; unknown++) {
+        Lab above = colour(predictor, mix, part, unknown, STEP);
+        Lab below = colour(predictor, mix, part, unknown, -STEP);
+        jacobian[0][unknown] = (above.l() - below.l()) / (2 * STEP);
+        jacobian[1][unknown] = (above.a() - below.a()) / (2 * STEP);
+        jacobian[2][unknown] = (above.b() - below.b()) / (2 * STEP);
+      }
+      jacobians.put(mix.parts().get(part).paint().name(), jacobian);
+    }
+    return jacobians;
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"white:3, black:1", "white:2, oxide 1:3, organic 0:1", "band 0:1, earth 1:4"})
+  void theSpreadFromThePaintsIsThatOfDifferences(String text) {
+    MixPredictor predictor = MixPredictor.of(OPTICS, TristimulusWeights.D65).withDropScatter(0);
+    Mix mix = Mix.parse(text, SHELF);
+    double[][] expected = OPTICS.covarianceOf(differences(predictor, mix));
+    double[] sds = predictor.predict(mix).spread().standardDeviations();
+    double[][] covariance = predictor.dependence(mix).covariance();
+    for (int i = 0; i < 3; i++) {
+      // Central differences of a step of 1e-5 carry nine digits.
+      assertThat(sds[i] / Math.sqrt(expected[i][i])).isCloseTo(1, within(1e-6));
+      for (int j = 0; j < 3; j++) {
+        double scale = Math.sqrt(expected[i][i] * expected[j][j]);
+        assertThat((covariance[i][j] - expected[i][j]) / scale).isCloseTo(0, within(1e-6));
+      }
+    }
+  }
+
+  @Test
+  void dropsScatterUnlessToldOtherwise() {
+    MixPredictor usual = MixPredictor.of(OPTICS, TristimulusWeights.D65);
+    Mix mix = Mix.parse("white:3, black:1", SHELF);
+    assertThat(usual.predict(mix).intervalDeltaE00())
+        .isEqualTo(usual.withDropScatter(0.08).predict(mix).intervalDeltaE00())
+        .isGreaterThan(usual.withDropScatter(0).predict(mix).intervalDeltaE00());
+    assertThat(usual.predict(mix).srgb()).isEqualTo(usual.predict(mix).lab().toSrgb());
+  }
+}
