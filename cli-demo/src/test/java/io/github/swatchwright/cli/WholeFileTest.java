@@ -9,6 +9,7 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,5 +87,40 @@ class WholeFileTest {
     }
     assertThat(file).hasContent("old");
     assertThat(folder).isDirectoryNotContaining(other -> !other.equals(file));
+  }
+
+  /** A text that takes a while to write, of one letter. */
+  private static String fiveMillion(char letter) {
+    return String.valueOf(letter).repeat(5_000_000);
+  }
+
+  @Test
+  void anInterruptAtAnyMomentLeavesOneWholeFile(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("shelf.json");
+    int refused = 0;
+    for (int round = 0; round < 24; round++) {
+      Files.writeString(file, fiveMillion('o'));
+      AtomicReference<RuntimeException> refusal = new AtomicReference<>();
+      Thread writer =
+          new Thread(
+              () -> {
+                try {
+                  WholeFile.write("--out", file, fiveMillion('n'));
+                } catch (IllegalArgumentException e) {
+                  refusal.set(e);
+                }
+              });
+      writer.start();
+      Thread.sleep(round / 3, 300_000 * (round % 3));
+      writer.interrupt();
+      writer.join();
+      refused += refusal.get() == null ? 0 : 1;
+      assertThat(
+              Files.readString(file)
+                  .equals(refusal.get() == null ? fiveMillion('n') : fiveMillion('o')))
+          .isTrue();
+      assertThat(folder).isDirectoryNotContaining(other -> !other.equals(file));
+    }
+    assertThat(refused).isPositive();
   }
 }

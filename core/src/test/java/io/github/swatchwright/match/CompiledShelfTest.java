@@ -43,17 +43,25 @@ class CompiledShelfTest {
   }
 
   @Test
-  void manyThreadsMayUseOneShelfAtOnce() throws Exception {
-    List<Lab> targets = targets(12);
+  void sixteenThreadsMayUseOneShelfAtOnce() throws Exception {
+    List<Lab> targets = targets(16);
     List<List<Candidate>> expected =
         targets.stream().map(target -> CompiledShelf.of(SPACE).nearest(target, 20)).toList();
     CompiledShelf shelf = CompiledShelf.of(SPACE);
-    ExecutorService pool = Executors.newFixedThreadPool(6);
+    ExecutorService pool = Executors.newFixedThreadPool(16);
     try {
       List<Callable<List<Candidate>>> calls = new ArrayList<>();
-      for (int round = 0; round < 5; round++) {
-        for (Lab target : targets) {
-          calls.add(() -> shelf.nearest(target, 20));
+      for (int round = 0; round < 8; round++) {
+        for (int i = 0; i < targets.size(); i++) {
+          Lab target = targets.get(i);
+          // Plain searches, searches of several threads, and batches, all on the same shelf.
+          SearchControl control = SearchControl.PLAIN.withThreads(1 + (i + round) % 4);
+          boolean batch = (i + round) % 5 == 0;
+          calls.add(
+              () ->
+                  batch
+                      ? shelf.nearest(List.of(target), 20, control).get(0).candidates()
+                      : shelf.search(target, 20, control).candidates());
         }
       }
       List<Future<List<Candidate>>> found = pool.invokeAll(calls);
