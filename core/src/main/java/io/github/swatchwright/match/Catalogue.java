@@ -251,15 +251,12 @@ public final class Catalogue {
               .toList());
     }
 
-    /** The nearest recipe that holds the last paint, if it is nearer than the one without. */
+    /** The nearest recipe, if it is nearer than the one without the paint that was added. */
     private Addition.Nearest nearer(Addition.Nearest without, Lab target, SearchSpace space) {
-      return ExhaustiveSearch.holdingTheLastWithin(without.deltaE00())
-          .nearest(space, target, 1)
-          .stream()
-          .findFirst()
-          .filter(with -> with.deltaE00() < without.deltaE00())
-          .map(with -> new Addition.Nearest(with.recipe(space), with.deltaE00()))
-          .orElse(without);
+      Candidate with = search.nearest(space, target, 1).get(0);
+      return with.deltaE00() < without.deltaE00()
+          ? new Addition.Nearest(with.recipe(space), with.deltaE00())
+          : without;
     }
   }
 }

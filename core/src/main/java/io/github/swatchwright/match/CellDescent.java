@@ -20,8 +20,8 @@ final class CellDescent {
 
   private final BandTables tables;
   private final SetsOfSize sets;
-  private final Node root;
-  private final List<Node> leaves = new ArrayList<>();
+  private final WaitingCell root;
+  private final List<WaitingCell> leaves = new ArrayList<>();
   private final ExactMix exact;
   private SearchRun run;
   private TargetRegion region;
@@ -38,30 +38,12 @@ final class CellDescent {
   private final int[] paints = new int[LANES];
   private final float[] drops;
 
-  /** A cell and the sets that wait for it. */
-  private static final class Node {
-    private final RatioCell cell;
-    private final List<Node> children = new ArrayList<>();
-    private final long[] waiting = new long[2 * LANES];
-    private int count;
-
-    private Node(RatioCell cell, List<Node> leaves) {
-      this.cell = cell;
-      for (RatioCell child : cell.children) {
-        children.add(new Node(child, leaves));
-      }
-      if (children.isEmpty()) {
-        leaves.add(this);
-      }
-    }
-  }
-
   CellDescent(CompiledShelf shelf, SetsOfSize sets, SearchRun run) {
     tables = shelf.tables();
     this.sets = sets;
     this.run = run;
     exact = new ExactMix(shelf, sets, run);
-    root = new Node(sets.ratios, leaves);
+    root = new WaitingCell(sets.ratios, leaves);
     region = regionOf(run);
     k = new float[sets.size][Bands.COUNT][LANES];
     s = new float[sets.size][Bands.COUNT][LANES];
@@ -78,7 +60,7 @@ final class CellDescent {
     run = other;
     exact.turnTo(other);
     region = regionOf(other);
-    clear(root);
+    root.clear();
   }
 
   /** The region of the present limit, or a little more. */
@@ -103,8 +85,8 @@ final class CellDescent {
     addTo(root, set);
   }
 
-  private void addTo(Node node, long set) {
-    node.waiting[node.count++] = set;
+  private void addTo(WaitingCell node, long set) {
+    node.add(set);
     if (node.count >= LANES) {
       descend(node, LANES);
     }
@@ -124,37 +106,34 @@ final class CellDescent {
     finish(root);
   }
 
-  private void finish(Node node) {
+  private void finish(WaitingCell node) {
     descend(node, 1);
-    for (Node child : node.children) {
+    for (WaitingCell child : node.children) {
       finish(child);
     }
   }
 
-  private void descend(Node node, int least) {
+  private void descend(WaitingCell node, int least) {
     while (node.count >= least && !run.stops()) {
       int lanes = Math.min(LANES, node.count);
       node.count -= lanes;
       gather(node, lanes);
-      if (node.children.isEmpty()) {
-        tryAll(node, lanes);
+      if (node.isBestTried()) {
+        for (RatioCell leaf : node.leaves) {
+          tryAll(node, leaf, lanes);
+        }
         continue;
       }
-      for (Node child : node.children) {
+      for (WaitingCell child : node.children) {
         sift(node, child, lanes);
       }
-      for (Node child : node.children) {
+      for (WaitingCell child : node.children) {
         descend(child, LANES);
       }
     }
   }
 
-  private void clear(Node node) {
-    node.count = 0;
-    node.children.forEach(this::clear);
-  }
-
-  private void gather(Node node, int lanes) {
+  private void gather(WaitingCell node, int lanes) {
     for (int place = 0; place < sets.size; place++) {
       for (int lane = 0; lane < lanes; lane++) {
         paints[lane] = sets.paint(node.waiting[node.count + lane], place);
@@ -163,7 +142,7 @@ final class CellDescent {
     }
   }
 
-  private void sift(Node node, Node child, int lanes) {
+  private void sift(WaitingCell node, WaitingCell child, int lanes) {
     TargetRegion within = region();
     float[][] corners = child.cell.corners;
     for (int corner = 0; corner < corners.length; corner++) {
@@ -183,12 +162,14 @@ final class CellDescent {
       LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
     }
     RatioCell cell = child.cell;
+    node.sifted += lanes;
     for (int lane = 0; lane < lanes; lane++) {
       long set = node.waiting[node.count + lane];
       long box = BoxWord.ofF(lowSums, highSums, lane);
       boolean meets = outside[lane] == 0 && within.meets(box);
       if (meets) {
-        child.waiting[child.count++] = set;
+        child.add(set);
+        node.kept++;
       }
       if (remembers && boxes != null && (!meets || cell.children.isEmpty())) {
         boxes.setUnknownParts(sets.rank(set), cell.firstLeaf, cell.firstLeaf + cell.leaves, box);
@@ -196,7 +177,7 @@ final class CellDescent {
     }
   }
 
-  private void tryAll(Node leaf, int lanes) {
+  private void tryAll(WaitingCell node, RatioCell leaf, int lanes) {
     SetBoxes boxes = sets.boxes;
     boolean remembers = boxes != null && boxes.hasParts();
     float[][] least = lowSums;
@@ -205,7 +186,7 @@ final class CellDescent {
       Arrays.fill(least[i], Float.MAX_VALUE);
       Arrays.fill(most[i], -Float.MAX_VALUE);
     }
-    for (int[] ratio : leaf.cell.ratios) {
+    for (int[] ratio : leaf.ratios) {
       for (int i = 0; i < drops.length; i++) {
         drops[i] = ratio[i];
       }
@@ -225,14 +206,14 @@ final class CellDescent {
       }
       for (int lane = 0; lane < lanes; lane++) {
         if (outside[lane] == 0 && within.meets(colour[0][lane], colour[1][lane], colour[2][lane])) {
-          exact.offer(leaf.waiting[leaf.count + lane], ratio);
+          exact.offer(node.waiting[node.count + lane], ratio);
         }
       }
     }
     if (remembers && boxes != null) {
       for (int lane = 0; lane < lanes; lane++) {
-        long set = leaf.waiting[leaf.count + lane];
-        boxes.setPart(sets.rank(set), leaf.cell.firstLeaf, BoxWord.ofLab(least, most, lane));
+        long set = node.waiting[node.count + lane];
+        boxes.setPart(sets.rank(set), leaf.firstLeaf, BoxWord.ofLab(least, most, lane));
       }
     }
   }

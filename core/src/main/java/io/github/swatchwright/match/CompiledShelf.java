@@ -28,8 +28,11 @@ import java.util.stream.IntStream;
  * outside 10⁻¹⁵ to 10¹⁵ are searched exhaustively.
  */
 public final class CompiledShelf {
-  /** Passes look for recipes up to these, until there are enough. */
-  private static final double[] CAPS = {3, 10, 30, Double.POSITIVE_INFINITY};
+  /** First recipes up to here are looked for. */
+  private static final double NEAR = 3;
+
+  /** When there are too few, pairs up to these are, for the sake of a limit. */
+  private static final double[] FAR = {10, 30, Double.POSITIVE_INFINITY};
 
   /** Boxes are remembered up to so many bytes, or this share of the heap when that is less. */
   private static final long MOST_BYTES = 192L << 20;
@@ -160,21 +163,35 @@ public final class CompiledShelf {
   private SearchOutcome search(SearchRun run, Crew crew) {
     BestCandidates best = run.best;
     offerSingles(run);
-    double proven = 0;
-    for (double cap : CAPS) {
-      if (best.limit() <= proven) {
-        break;
+    double proven = pass(sizes, NEAR, run, crew);
+    if (best.limit() > NEAR && !run.isStopped()) {
+      List<SetsOfSize> pairs = sizes.subList(0, Math.min(1, sizes.size()));
+      for (int i = 0; i < FAR.length && best.limit() == Double.POSITIVE_INFINITY; i++) {
+        pass(pairs, FAR[i], run, crew);
       }
-      run.setCap(cap);
-      double found = pass(run, crew);
-      if (run.isStopped()) {
-        return stopped(best, Math.max(proven, found));
-      }
-      proven = cap;
+      proven = Math.max(NEAR, pass(sizes, Double.POSITIVE_INFINITY, run, crew));
+    }
+    if (run.isStopped()) {
+      return stopped(best, proven);
     }
     run.finish();
     List<Candidate> all = best.sorted();
     return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
+  }
+
+  /** Finds all up to a cap in sets of these sizes; returns a ΔE00 below which none was left out. */
+  private double pass(List<SetsOfSize> of, double cap, SearchRun run, Crew crew) {
+    run.setCap(cap);
+    double recipes = sizes.stream().mapToDouble(SetsOfSize::recipes).sum();
+    double proven = Double.POSITIVE_INFINITY;
+    for (SetsOfSize sets : of) {
+      if (run.stops()) {
+        return 0;
+      }
+      double share = sets.recipes() / recipes;
+      proven = Math.min(proven, new SizeSearch(this, sets, run, share).run(crew));
+    }
+    return proven;
   }
 
   private static SearchOutcome stopped(BestCandidates best, double proven) {
@@ -195,21 +212,5 @@ public final class CompiledShelf {
         run.best.offer(new Candidate(new int[] {paint}, one, deltaE00));
       }
     }
-  }
-
-  /** Finds all within the present limit; returns a ΔE00 below which nothing was left out. */
-  private double pass(SearchRun run, Crew crew) {
-    double proven = Double.POSITIVE_INFINITY;
-    double all = 0;
-    for (SetsOfSize sets : sizes) {
-      all += sets.recipes();
-    }
-    for (SetsOfSize sets : sizes) {
-      if (run.stops()) {
-        return 0;
-      }
-      proven = Math.min(proven, new SizeSearch(this, sets, run, sets.recipes() / all).run(crew));
-    }
-    return proven;
   }
 }

@@ -10,31 +10,24 @@ import java.util.List;
 public final class ExhaustiveSearch implements RecipeSearch {
 
   private final boolean holdsTheLast;
-  private final double limit;
 
   /** A search; it holds no state. */
   public ExhaustiveSearch() {
-    this(false, Double.POSITIVE_INFINITY);
+    this(false);
   }
 
-  private ExhaustiveSearch(boolean holdsTheLast, double limit) {
+  private ExhaustiveSearch(boolean holdsTheLast) {
     this.holdsTheLast = holdsTheLast;
-    this.limit = limit;
   }
 
   /** A search among the recipes that hold the last ingredient of the space. */
   static ExhaustiveSearch holdingTheLast() {
-    return new ExhaustiveSearch(true, Double.POSITIVE_INFINITY);
-  }
-
-  /** The same among those that aren't above a ΔE00; there may be none. */
-  static ExhaustiveSearch holdingTheLastWithin(double limit) {
-    return new ExhaustiveSearch(true, limit);
+    return new ExhaustiveSearch(true);
   }
 
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
-    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET, limit);
+    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
     int most = Math.min(space.mostPaints(), space.size());
     for (int size = 1; size <= most; size++) {
       new SetsOfSize(space, target, shortlist, size, holdsTheLast).tryAll(0, 0);

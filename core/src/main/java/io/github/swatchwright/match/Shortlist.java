@@ -12,22 +12,15 @@ final class Shortlist {
   private final PriorityQueue<Candidate> worstFirst =
       new PriorityQueue<>(Collections.reverseOrder());
   private final List<Candidate> ofThisSet = new ArrayList<>();
-  private final double limit;
 
   Shortlist(int capacity, int perSet) {
-    this(capacity, perSet, Double.POSITIVE_INFINITY);
-  }
-
-  /** A list that nothing above a limit enters. */
-  Shortlist(int capacity, int perSet, double limit) {
     this.capacity = capacity;
     this.perSet = perSet;
-    this.limit = limit;
   }
 
   /** The largest ΔE00 that may still enter. */
   double threshold() {
-    double overall = worstFirst.size() < capacity ? limit : worst().deltaE00();
+    double overall = worstFirst.size() < capacity ? Double.POSITIVE_INFINITY : worst().deltaE00();
     return ofThisSet.size() < perSet
         ? overall
         : Math.min(overall, ofThisSet.get(perSet - 1).deltaE00());

@@ -24,6 +24,9 @@ final class ScatteringLevel {
   private static final double WORD_ERROR = 0.04;
   private static final double SCATTERING_ERROR = 0.1;
 
+  /** Levels are bracketed to this. */
+  private static final double LEVEL_STEP = 0.05;
+
   /** No likelihood falls below this, so that a figure that can't be leaves the prior in place. */
   private static final double FLOOR = 1e-12;
 
@@ -43,7 +46,8 @@ final class ScatteringLevel {
 
   /** The belief about scattering after the figure. */
   OpticsPrior.Scattering after(OpticsPrior.Scattering prior, Hiding hiding) {
-    Likelihood likelihood = likelihood(hiding);
+    double reach = GRID_SDS * prior.sd();
+    Likelihood likelihood = likelihood(hiding, prior.mean() - reach, prior.mean() + reach);
     double weightSum = 0;
     double mean = 0;
     double square = 0;
@@ -65,7 +69,7 @@ final class ScatteringLevel {
     double of(double level);
   }
 
-  private Likelihood likelihood(Hiding hiding) {
+  private Likelihood likelihood(Hiding hiding, double lowest, double highest) {
     if (hiding instanceof Hiding.Coats coats) {
       double unitCoats = Math.log(hidingPower.coatsToHide(unitScatterer));
       double most = Math.log(coats.coats());
@@ -73,16 +77,42 @@ final class ScatteringLevel {
       return level -> within(unitCoats - level, fewest, most, COATS_ERROR);
     }
     if (hiding instanceof Hiding.ContrastRatio measured) {
-      return level -> bell(oneCoatRatio(level) - measured.ratio(), RATIO_ERROR);
+      return nearRatio(measured.ratio(), lowest, highest);
     }
     if (hiding instanceof Hiding.Scattering stated) {
       double logScattering = Math.log(stated.scattering());
       return level -> bell(level - logScattering, SCATTERING_ERROR);
     }
     Hiding.Word word = (Hiding.Word) hiding;
-    double lowest = word.lowestRatio() == 0 ? Double.NEGATIVE_INFINITY : word.lowestRatio();
-    double highest = word.highestRatio() == 1 ? Double.POSITIVE_INFINITY : word.highestRatio();
-    return level -> within(oneCoatRatio(level), lowest, highest, WORD_ERROR);
+    double least = word.lowestRatio() == 0 ? Double.NEGATIVE_INFINITY : word.lowestRatio();
+    double most = word.highestRatio() == 1 ? Double.POSITIVE_INFINITY : word.highestRatio();
+    return level -> within(oneCoatRatio(level), least, most, WORD_ERROR);
+  }
+
+  /**
+   * Of a measured ratio. Ratios so far from it that they fall below the floor aren't computed: they
+   * rise with the level, so that halving finds where they begin.
+   */
+  private Likelihood nearRatio(double ratio, double lowest, double highest) {
+    double far = RATIO_ERROR * Math.sqrt(-2 * Math.log(FLOOR));
+    double from = levelBefore(ratio - far, lowest, highest);
+    double to = levelBefore(ratio + far, lowest, highest) + LEVEL_STEP;
+    return level -> level < from || level > to ? 0 : bell(oneCoatRatio(level) - ratio, RATIO_ERROR);
+  }
+
+  /** A level, within a step, at which one coat's ratio isn't yet above this one. */
+  private double levelBefore(double ratio, double lowest, double highest) {
+    double low = lowest;
+    double high = highest;
+    while (high - low > LEVEL_STEP) {
+      double middle = (low + high) / 2;
+      if (oneCoatRatio(middle) <= ratio) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   private double oneCoatRatio(double level) {
