@@ -21,8 +21,9 @@ public record Mix(List<Part> parts) {
   /** Ratios that need more batches than this to be whole are rounded. */
   private static final int MOST_BATCHES = 100;
 
+  /** Decimals without an exponent; the smallest {@code double} has 1074 places. */
   private static final Pattern PLAIN_DECIMAL =
-      Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,9})?|\\.[0-9]{1,9})");
+      Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,1074})?|\\.[0-9]{1,1074})");
 
   /**
    * So many drops of a paint.

@@ -2,8 +2,6 @@ package io.github.swatchwright.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
@@ -12,7 +10,6 @@ import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.Swatch;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
@@ -21,7 +18,6 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.arbitraries.StringArbitrary;
 
 /** Record equality compares doubles by their bits, so equal shelves are bit-identical. */
 class ShelfRoundTripTest {
@@ -41,17 +37,17 @@ class ShelfRoundTripTest {
   @Provide
   Arbitrary<Shelf> shelves() {
     Arbitrary<Saunderson> surfaces =
-        Combinators.combine(between(0, 0.9), between(0, 0.9)).as(Saunderson::new);
+        Combinators.combine(ArbitraryValues.between(0, 0.9), ArbitraryValues.between(0, 0.9))
+            .as(Saunderson::new);
     return Combinators.combine(
-            text(),
+            ArbitraryValues.text(),
             paints().list().ofMinSize(1).ofMaxSize(6).uniqueElements(Paint::name),
             surfaces.optional())
         .as(Shelf::new);
   }
 
   private static Arbitrary<Paint> paints() {
-    Arbitrary<String> names =
-        text().ofMinLength(1).filter(n -> !n.isBlank()).filter(ShelfRoundTripTest::isPlain);
+    Arbitrary<String> names = ArbitraryValues.names();
     Arbitrary<Kind> kinds =
         Combinators.combine(
                 Arbitraries.of(Medium.class),
@@ -62,11 +58,11 @@ class ShelfRoundTripTest {
     return Combinators.combine(
             names,
             kinds,
-            swatches().optional(),
+            ArbitraryValues.swatches().optional(),
             hidings().optional(),
-            between(0.001, 1),
-            between(1e-9, 50).optional(),
-            text())
+            ArbitraryValues.between(0.001, 1),
+            ArbitraryValues.between(1e-9, 50).optional(),
+            ArbitraryValues.text())
         .as(
             (name, kind, masstone, hiding, drop, error, notes) ->
                 new Paint(
@@ -84,44 +80,11 @@ class ShelfRoundTripTest {
 
   private record Kind(Medium medium, Finish finish, Make make, Optional<Effect> effect) {}
 
-  private static Arbitrary<Swatch> swatches() {
-    Arbitrary<Swatch> srgb =
-        Arbitraries.integers()
-            .between(0, 0xFFFFFF)
-            .map(rgb -> new Swatch.OfSrgb(Srgb.ofPacked(rgb)));
-    Arbitrary<Swatch> lab =
-        Combinators.combine(between(0, 100), between(-160, 160), between(-160, 160))
-            .as((l, a, b) -> new Swatch.OfLab(Lab.ofD65(l, a, b)));
-    Arbitrary<Swatch> reflectance =
-        Combinators.combine(
-                between(350, 400),
-                between(9.5, 10),
-                between(1e-6, 1).array(double[].class).ofSize(36))
-            .as(Swatch.OfReflectance::new);
-    return Arbitraries.oneOf(srgb, lab, reflectance);
-  }
-
   private static Arbitrary<Hiding> hidings() {
     return Arbitraries.oneOf(
-        between(1e-6, 100).map(Hiding.Coats::new),
-        between(1e-6, 1).map(Hiding.ContrastRatio::new),
-        between(1e-4, 100).map(Hiding.Scattering::new),
+        ArbitraryValues.between(1e-6, 100).map(Hiding.Coats::new),
+        ArbitraryValues.between(1e-6, 1).map(Hiding.ContrastRatio::new),
+        ArbitraryValues.between(1e-4, 100).map(Hiding.Scattering::new),
         Arbitraries.of(Hiding.Word.class).map(word -> word));
-  }
-
-  private static Arbitrary<Double> between(double lowest, double highest) {
-    return Arbitraries.doubles().between(lowest, highest).ofScale(17);
-  }
-
-  /** Any characters but half ones. */
-  private static StringArbitrary text() {
-    return Arbitraries.strings()
-        .withCharRange('\u0000', '\uD7FF')
-        .withCharRange('\uE000', '\uFFFF')
-        .ofMaxLength(12);
-  }
-
-  private static boolean isPlain(String name) {
-    return name.chars().noneMatch(Character::isISOControl);
   }
 }

@@ -39,6 +39,15 @@ class MixTest {
     assertThat(Mix.parse(mix.toText(), SHELF)).isEqualTo(mix);
   }
 
+  @Property
+  void anyNumberOfDropsIsReadBackToTheLastBit(
+      @ForAll @Scale(17) @DoubleRange(min = 0, minIncluded = false, max = 1e6) double drops) {
+    Mix mix = new Mix(List.of(new Mix.Part(SHELF.paint("White"), drops)));
+    assertThat(Mix.parse(mix.toText(), SHELF)).isEqualTo(mix);
+    Mix little = new Mix(List.of(new Mix.Part(SHELF.paint("White"), drops * 1e-200)));
+    assertThat(Mix.parse(little.toText(), SHELF)).isEqualTo(little);
+  }
+
   @Test
   void aNameAloneIsOnePart() {
     assertThat(Mix.parse("grey, COOL", SHELF).toText()).isEqualTo("Grey, cool:1");

@@ -1,0 +1,99 @@
+package io.github.swatchwright.ladder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.json.LadderJson;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.spectrum.Illuminant;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import org.opentest4j.TestAbortedException;
+
+/** What holds for every ladder that is planned. */
+class LadderPropertyTest {
+
+  @Property(tries = 10, shrinking = ShrinkingMode.OFF)
+  void rungsAreWhatTheySayTheyAre(@ForAll long seed) {
+    RandomLadders.Case asked = new RandomLadders(seed).next();
+    Ladder ladder = planned(asked);
+    MixPredictor predictor = MixPredictor.of(asked.optics(), TristimulusWeights.D65);
+    double shown = ladder.baseShare();
+    for (int i = 0; i < ladder.rungs().size(); i++) {
+      Rung rung = ladder.rungs().get(i);
+      assertThat(rung.coverage()).isBetween(0.0, 1.0);
+      assertThat(rung.visibleShare()).isBetween(0.0, 1.0);
+      assertThat(rung.potDrops()).isLessThanOrEqualTo(ladder.pot().mostDrops() + 1e-9);
+      assertThat(rung.add()).allSatisfy(some -> assertThat(some.count()).isPositive());
+      assertThat(rung.prediction().lab())
+          .satisfies(
+              lab ->
+                  assertThat(Ciede2000.deltaE(lab, predictor.predict(rung.pot()).lab()))
+                      .isLessThan(1e-9));
+      if (i > 0) {
+        Rung before = ladder.rungs().get(i - 1);
+        assertThat(rung.step().orElseThrow())
+            .isCloseTo(
+                Ciede2000.deltaE(before.prediction().lab(), rung.prediction().lab()), within(1e-9));
+      }
+      shown += rung.visibleShare();
+    }
+    assertThat(ladder.rungs()).hasSize(asked.request().rungs());
+    assertThat(ladder.rungs().get(0).step()).isEmpty();
+    assertThat(shown).isCloseTo(1, within(1e-9));
+    assertReadsBack(ladder, asked);
+  }
+
+  /** What is added to what is left of the pot is in the pot afterwards: nothing else comes in. */
+  @Property(tries = 10, shrinking = ShrinkingMode.OFF)
+  void aPotOnlyHoldsWhatWasPutIn(@ForAll long seed) {
+    RandomLadders.Case asked = new RandomLadders(seed).next();
+    Ladder ladder = planned(asked);
+    double left = 1 - ladder.pot().use();
+    for (int i = 0; i < ladder.rungs().size(); i++) {
+      Rung rung = ladder.rungs().get(i);
+      for (Mix.Part part : rung.pot().parts()) {
+        String name = part.paint().name();
+        double added =
+            rung.add().stream()
+                .filter(some -> some.paint().name().equals(name))
+                .mapToInt(Recipe.Drops::count)
+                .sum();
+        double kept =
+            i == 0
+                ? 0
+                : ladder.rungs().get(i - 1).pot().parts().stream()
+                    .filter(some -> some.paint().name().equals(name))
+                    .mapToDouble(some -> left * some.drops())
+                    .sum();
+        assertThat(part.drops()).as("%s in rung %s", name, i).isCloseTo(added + kept, within(1e-9));
+      }
+    }
+  }
+
+  /** The ladder, unless there is none: not all mixes get steadily darker on their way. */
+  private static Ladder planned(RandomLadders.Case asked) {
+    try {
+      return asked.plan();
+    } catch (IllegalArgumentException refusal) {
+      assertThat(refusal).hasMessageContaining("steadily");
+      throw new TestAbortedException("no ladder", refusal);
+    }
+  }
+
+  private static void assertReadsBack(Ladder ladder, RandomLadders.Case asked) {
+    List<LadderJson.ReadRung> read =
+        LadderJson.parseRungs(
+            LadderJson.toText(ladder, Illuminant.D65), "written", asked.optics().shelf());
+    assertThat(read).hasSameSizeAs(ladder.rungs());
+    for (int i = 0; i < read.size(); i++) {
+      assertThat(read.get(i).add()).isEqualTo(ladder.rungs().get(i).add());
+    }
+  }
+}
