@@ -38,12 +38,12 @@ final class SetSearcher {
     new SetScan(sets, boxes, run, descent, queue).endingWith(last);
   }
 
-  /** Boxes the sets of one tile, and takes those near enough. */
-  void sweep(int tile) {
+  /** Boxes the sets of one run of {@link SetSweep}, and takes those near enough. */
+  void sweep(int number) {
     if (sweep == null) {
       sweep = new SetSweep(shelf.tables(), sets, descent, queue);
     }
-    sweep.tile(tile, run);
+    sweep.run(number, run);
   }
 
   /**

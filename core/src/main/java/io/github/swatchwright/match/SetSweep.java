@@ -4,12 +4,10 @@ import io.github.swatchwright.spectrum.Bands;
 
 /**
  * Boxes the colours of whole sets of three or four paints, {@link LaneKernel#LANES} at a time: sets
- * of one tile of last two paints, and the same first paints. For one thread.
+ * of one run of last two paints, and the same first paints. For one thread.
  */
 final class SetSweep {
   private static final int LANES = LaneKernel.LANES;
-  private static final int ROWS = 8;
-  private static final int COLUMNS = LANES / ROWS;
 
   private final BandTables tables;
   private final SetsOfSize sets;
@@ -27,6 +25,8 @@ final class SetSweep {
   private final float[] moreS = new float[Bands.COUNT];
   private final int[] beforeLast = new int[LANES];
   private final int[] last = new int[LANES];
+
+  /** How many pairs of the run come after the first paints in hand. */
   private int lanes;
 
   SetSweep(BandTables tables, SetsOfSize sets, CellDescent descent, SetQueue queue) {
@@ -40,32 +40,18 @@ final class SetSweep {
     r = new float[sets.size][Bands.COUNT][LANES];
   }
 
-  private static int columns(int paints) {
-    return (paints + COLUMNS - 1) / COLUMNS;
+  private static int pairs(int paints) {
+    return paints * (paints - 1) / 2;
   }
 
-  /** How many tiles there are; some are empty. */
-  static int tiles(int paints) {
-    return (paints + ROWS - 1) / ROWS * columns(paints);
+  /** How many runs there are. */
+  static int runs(int paints) {
+    return (pairs(paints) + LANES - 1) / LANES;
   }
 
-  /** Boxes all sets whose last two paints lie in a tile. */
-  void tile(int number, SearchRun run) {
-    int row = number / columns(sets.paints) * ROWS;
-    int column = number % columns(sets.paints) * COLUMNS;
-    lanes = 0;
-    int mostBefore = 0;
-    for (int c = row; c < Math.min(row + ROWS, sets.paints); c++) {
-      for (int d = Math.max(c + 1, column); d < Math.min(column + COLUMNS, sets.paints); d++) {
-        beforeLast[lanes] = c;
-        last[lanes] = d;
-        lanes++;
-        mostBefore = c;
-      }
-    }
-    if (lanes == 0) {
-      return;
-    }
+  /** Boxes all sets whose last two paints are of a run. */
+  void run(int number, SearchRun run) {
+    fill(number * LANES);
     for (int corner = 0; corner < sets.size; corner++) {
       float[] shares = corners[corner];
       for (int lane = 0; lane < lanes; lane++) {
@@ -79,7 +65,12 @@ final class SetSweep {
             lane);
       }
     }
-    for (int b = sets.size - 3; b < mostBefore && !run.stops(); b++) {
+    int filled = lanes;
+    for (int b = sets.size - 3; b < beforeLast[0] && !run.stops(); b++) {
+      lanes = filled;
+      while (beforeLast[lanes - 1] <= b) {
+        lanes--;
+      }
       if (sets.size == 3) {
         box(b, -1);
       } else {
@@ -90,7 +81,26 @@ final class SetSweep {
     }
   }
 
-  /** Boxes the tile's sets with b, and a unless it is −1, as first paints. */
+  /**
+   * Pairs in the order of their first paint, the last one first: C(j + 1, 2) come before n − 2 − j.
+   */
+  private void fill(int first) {
+    int earlier = (int) ((Math.sqrt(8.0 * first + 1) - 1) / 2);
+    int c = sets.paints - 2 - earlier;
+    int d = c + 1 + first - earlier * (earlier + 1) / 2;
+    lanes = Math.min(LANES, pairs(sets.paints) - first);
+    for (int lane = 0; lane < lanes; lane++) {
+      beforeLast[lane] = c;
+      last[lane] = d;
+      d++;
+      if (d == sets.paints) {
+        c--;
+        d = c + 1;
+      }
+    }
+  }
+
+  /** Boxes the run's sets with b, and a unless it is −1, as first paints. */
   private void box(int b, int a) {
     for (int corner = 0; corner < sets.size; corner++) {
       float[] shares = corners[corner];
@@ -117,9 +127,6 @@ final class SetSweep {
     long headRank = a < 0 ? sets.rankOf(0, b) : sets.rankOf(0, a) + sets.rankOf(1, b);
     for (int lane = 0; lane < lanes; lane++) {
       int c = beforeLast[lane];
-      if (c <= b) {
-        continue;
-      }
       long box = BoxWord.ofF(lowSums, highSums, lane);
       if (boxes != null) {
         long rank =

@@ -24,7 +24,7 @@ final class SizeSearch {
     this.share = share;
     SetBoxes boxes = sets.boxes;
     scans = sets.size == 2 || (boxes != null && boxes.isComplete());
-    tasks = scans ? sets.paints : SetSweep.tiles(sets.paints);
+    tasks = scans ? sets.paints : SetSweep.runs(sets.paints);
   }
 
   /** Returns a ΔE00 below which no recipe of this size was left out. */
@@ -47,7 +47,7 @@ final class SizeSearch {
       } else if (scans && boxes != null) {
         searcher.scan(boxes, task);
       } else {
-        searcher.sweep(task);
+        searcher.sweep(i);
       }
       run.advance(share / tasks);
     }
