@@ -25,7 +25,7 @@ class SurroundingsTest {
       List.of(
           "compare lab(50.5,1,2) #828282 --json",
           "predict White:2.5,Black:1 --light A",
-          "ladder #3A2418 #B5622E --rungs 3",
+          "ladder Black White --rungs 3",
           "coat --base #808080 --coats White:2@1:4 --area 120",
           "correct White:6,Black:2 --measured #C3907F --target #B47A68",
           "shelf --export */shelf.csv",

@@ -2,6 +2,8 @@ package io.github.swatchwright.argument;
 
 /** Text from outside, made fit to be shown. */
 public final class Printable {
+  private static final int LONGEST_QUOTATION = 200;
+
   private Printable() {}
 
   /**
@@ -19,6 +21,11 @@ public final class Printable {
     return text.codePointCount(0, text.length()) <= longest
         ? oneLine(text)
         : oneLine(text.substring(0, text.offsetByCodePoints(0, longest))) + "…";
+  }
+
+  /** What was given, in quotation marks and on one line, cut off when it is long. */
+  public static String quoted(String text) {
+    return "'" + oneLine(text, LONGEST_QUOTATION) + "'";
   }
 
   private static int printable(int codePoint) {

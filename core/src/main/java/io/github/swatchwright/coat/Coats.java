@@ -1,5 +1,6 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import java.util.ArrayList;
@@ -33,9 +34,8 @@ public final class Coats {
     while (end < text.length()) {
       if (!entry.find()) {
         throw new IllegalArgumentException(
-            "'"
-                + text.substring(end).trim()
-                + "' is not of the form Name:coats, Name:coats@paint:thinner or"
+            Printable.quoted(text.substring(end).trim())
+                + " is not of the form Name:coats, Name:coats@paint:thinner or"
                 + " Name:coats@paint:thinner over 60%");
       }
       coats.add(coat(entry, shelf));
@@ -55,7 +55,11 @@ public final class Coats {
       double paint = number(entry, "paint");
       if (!(paint > 0)) {
         throw new IllegalArgumentException(
-            "paint in '" + entry.group().trim() + "' is " + paint + ", must be above 0");
+            "paint in "
+                + Printable.quoted(entry.group().trim())
+                + " is "
+                + paint
+                + ", must be above 0");
       }
       thinner = number(entry, "thinner") / paint;
     }
@@ -69,7 +73,11 @@ public final class Coats {
       return Double.parseDouble(digits);
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException(
-          "'" + digits + "' in the coat '" + entry.group().trim() + "' is not a number", e);
+          Printable.quoted(digits)
+              + " in the coat "
+              + Printable.quoted(entry.group().trim())
+              + " is not a number",
+          e);
     }
   }
 }

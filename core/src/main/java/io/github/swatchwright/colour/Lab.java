@@ -1,5 +1,6 @@
 package io.github.swatchwright.colour;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -52,18 +53,22 @@ public record Lab(double l, double a, double b, WhitePoint white) {
     Matcher matcher = FUNCTION.matcher(text);
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
-          "'" + text + "' is not a colour of the form lab(L, a, b), such as lab(41.5, 20, 30)");
+          Printable.quoted(text)
+              + " is not a colour of the form lab(L, a, b), such as lab(41.5, 20, 30)");
     }
     double limit = LARGEST_PARSED_AB;
     return ofD65(
-        Require.within("L* in '" + text + "'", number(matcher.group(1), text), 0, 100),
-        Require.within("a* in '" + text + "'", number(matcher.group(2), text), -limit, limit),
-        Require.within("b* in '" + text + "'", number(matcher.group(3), text), -limit, limit));
+        Require.within("L* in " + Printable.quoted(text), number(matcher.group(1), text), 0, 100),
+        Require.within(
+            "a* in " + Printable.quoted(text), number(matcher.group(2), text), -limit, limit),
+        Require.within(
+            "b* in " + Printable.quoted(text), number(matcher.group(3), text), -limit, limit));
   }
 
   private static double number(String digits, String text) {
     if (!NUMBER.matcher(digits).matches()) {
-      throw new IllegalArgumentException("'" + digits + "' in '" + text + "' is not a number");
+      throw new IllegalArgumentException(
+          Printable.quoted(digits) + " in " + Printable.quoted(text) + " is not a number");
     }
     return Double.parseDouble(digits);
   }

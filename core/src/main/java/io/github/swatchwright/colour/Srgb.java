@@ -1,5 +1,6 @@
 package io.github.swatchwright.colour;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 
@@ -48,7 +49,7 @@ public record Srgb(double red, double green, double blue) {
     String trimmed = text.trim();
     if (!trimmed.matches("#[0-9A-Fa-f]{6}")) {
       throw new IllegalArgumentException(
-          "'" + text + "' is not a colour of the form #RRGGBB with six digits 0 to F");
+          Printable.quoted(text) + " is not a colour of the form #RRGGBB with six digits 0 to F");
     }
     return ofPacked(Integer.parseInt(trimmed.substring(1), 16));
   }

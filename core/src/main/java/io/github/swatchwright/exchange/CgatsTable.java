@@ -97,6 +97,8 @@ record CgatsTable(Map<String, String> keywords, List<String> fields, List<Row> s
     private void begin(int number, Part next) {
       if (part == Part.AFTER) {
         bad.add(new BadLine(number, "begins a second table, and only one is read"));
+      } else if (next == Part.FORMAT && rows > 0) {
+        bad.add(new BadLine(number, "names fields after values"));
       }
       part = next;
     }
@@ -108,9 +110,16 @@ record CgatsTable(Map<String, String> keywords, List<String> fields, List<Row> s
                 first,
                 String.join(" ", tokens.subList(1, tokens.size())),
                 (one, other) -> one + "; " + other);
-        case FORMAT -> tokens.forEach(name -> fields.add(name.toUpperCase(Locale.ROOT)));
+        case FORMAT -> name(tokens);
         case DATA -> row(number, tokens);
         default -> {}
+      }
+    }
+
+    /** Values that were read have the fields that they were read with. */
+    private void name(List<String> tokens) {
+      if (rows == 0) {
+        tokens.forEach(name -> fields.add(name.toUpperCase(Locale.ROOT)));
       }
     }
 

@@ -1,5 +1,6 @@
 package io.github.swatchwright.mix;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -118,9 +119,9 @@ public record Mix(List<Part> parts) {
           throw new IllegalArgumentException(
               "'"
                   + bare
-                  + "' in the mix '"
-                  + text
-                  + "' has no number of parts, must be '"
+                  + "' in the mix "
+                  + Printable.quoted(text)
+                  + " has no number of parts, must be '"
                   + bare
                   + ":3' or the like");
         }
@@ -132,7 +133,10 @@ public record Mix(List<Part> parts) {
   private static double number(String digits, String text) {
     if (!PLAIN_DECIMAL.matcher(digits).matches()) {
       throw new IllegalArgumentException(
-          "'" + digits + "' in the mix '" + text + "' is not a number of parts");
+          Printable.quoted(digits)
+              + " in the mix "
+              + Printable.quoted(text)
+              + " is not a number of parts");
     }
     return Double.parseDouble(digits);
   }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.optics.Saunderson;
 import java.util.HashSet;
 import java.util.List;
@@ -53,7 +54,7 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
   }
 
   private String unknown(String wanted) {
-    String known = "no paint '" + wanted + "' on the shelf '" + name + "'";
+    String known = "no paint " + Printable.quoted(wanted) + " on the shelf '" + name + "'";
     return NearestName.to(wanted, paints.stream().map(Paint::name).toList())
         .map(nearest -> known + "; nearest is '" + nearest + "'")
         .orElse(known);

@@ -239,4 +239,28 @@ class CgatsShelfTest {
 
     assertThat(shelf.paints()).extracting(Paint::name).containsExactly("Hull red", "White");
   }
+
+  @Test
+  void refusesFieldsAfterValues() {
+    String file =
+        """
+        CGATS.17
+        BEGIN_DATA_FORMAT
+        SAMPLE_ID LAB_L LAB_A
+        END_DATA_FORMAT
+        BEGIN_DATA
+        a 40 1
+        BEGIN_DATA_FORMAT
+        LAB_B
+        END_DATA_FORMAT
+        BEGIN_DATA
+        b 40 1 2
+        END_DATA
+        """;
+    assertThatThrownBy(() -> read(file))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("bench.txt: has no colours");
+    String again = file.replace("LAB_L LAB_A", "LAB_L LAB_A LAB_B").replace("a 40 1", "a 40 1 2");
+    assertThatThrownBy(() -> read(again)).hasMessageContaining("line 7: names fields after values");
+  }
 }

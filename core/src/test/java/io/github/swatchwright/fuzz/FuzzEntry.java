@@ -1,18 +1,37 @@
 package io.github.swatchwright.fuzz;
 
-/** What a coverage-guided fuzzer calls; its argument names a {@link FuzzTarget}. */
+import io.github.swatchwright.testdata.FuzzRun;
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** What a coverage-guided fuzzer calls; its argument names a {@link FuzzTarget}, or ALL of them. */
 public final class FuzzEntry {
-  private static FuzzTarget target = FuzzTarget.SHELF;
+  private static FuzzRun run = FuzzRun.of(FuzzTarget.SHELF.name(), FuzzTarget.values());
 
   private FuzzEntry() {}
 
+  /**
+   * Writes good inputs and a dictionary to start from.
+   *
+   * @param args the target's name, the folder for its seeds, the file for the dictionary
+   */
+  public static void main(String[] args) throws IOException {
+    FuzzRun.of(args[0], FuzzTarget.values())
+        .writeSeeds(Path.of(args[1]), FuzzTarget.WORDS, Path.of(args[2]));
+  }
+
   /** Chooses the target. */
   public static void fuzzerInitialize(String[] args) {
-    target = FuzzTarget.valueOf(args[0]);
+    run = FuzzRun.of(args[0], FuzzTarget.values());
   }
 
   /** Feeds it one input. */
   public static void fuzzerTestOneInput(byte[] input) {
-    target.feed(input);
+    run.feed(input);
+  }
+
+  /** Tells what was fed. */
+  public static void fuzzerTearDown() {
+    System.out.println(run.report());
   }
 }

@@ -3,18 +3,36 @@ package io.github.swatchwright.fuzz;
 import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.exchange.BadLinesException;
+import io.github.swatchwright.exchange.GimpPalette;
+import io.github.swatchwright.exchange.ImportDefaults;
+import io.github.swatchwright.exchange.ShelfCsv;
+import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.CardsJson;
+import io.github.swatchwright.json.ChartJson;
+import io.github.swatchwright.json.LadderJson;
+import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.Notebook;
+import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Pot;
+import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.testdata.DemoShelf;
+import io.github.swatchwright.testdata.FuzzSubject;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /** What reads text from outside. Each takes any bytes and may only refuse them by its exception. */
-enum FuzzTarget {
+enum FuzzTarget implements FuzzSubject {
   /** A shelf: what is read is written and read back the same, and small ones are estimated. */
   SHELF(
       DemoShelf.text(),
@@ -86,7 +104,123 @@ enum FuzzTarget {
         Lab.parse(text).toSrgb();
       }
     }
+  },
+
+  /** A notebook's line. */
+  NOTEBOOK(
+      """
+      {"format":"swatchwright-notebook","version":1,"date":"2031-05-06T07:08:09Z","library":"1","shelf":{"name":"s",\
+      "sha256":"00"},"asked":["match","#808080"],"found":{"recipes":[{"drops":[{"paint":"Red oxide","drops":3}]}],"n":1.5}}
+      """) {
+    @Override
+    void read(String text) {
+      Notebook.Contents contents = notebook(text);
+      if (contents.entries().isEmpty()) {
+        throw new IllegalArgumentException(
+            contents.setAside().isEmpty() ? "nothing" : contents.setAside().get(0).reason());
+      }
+      contents.entries().forEach(entry -> Notebook.mixes(entry, DEMO));
+    }
+  },
+
+  /** The recipes of a result. */
+  RECIPES(
+      """
+      {"light":"D65","recipes":[{"drops":[{"paint":"Red oxide","drops":3},
+      {"pot":"Titanium white:6, Red oxide:2","drops":4}],"deltaE00":1.5}],"reachable":true}
+      """) {
+    @Override
+    void read(String text) {
+      MatchJson.parseRecipes(text, "fuzz", DEMO);
+    }
+  },
+
+  /** The rungs of a ladder. */
+  RUNGS(
+      """
+      {"light":"D65","rungs":[{"add":[{"paint":"Red oxide","drops":3}],"drops":[{"paint":"Red oxide","drops":3}],
+      "predicted":{"lab":[40,20,20],"srgb":"#8A4B2A"},"coverage":0.5,"visibleShare":0.2}],"look":{"lab":[40,20,20],
+      "srgb":"#8A4B2A"}}
+      """) {
+    @Override
+    void read(String text) {
+      LadderJson.parseRungs(text, "fuzz", DEMO);
+    }
+  },
+
+  /** The colours of a sample. */
+  SAMPLE(
+      """
+      {"photo":"p.jpg","reference":"none","colours":[{"lab":[40,20,20],"srgb":"#8A4B2A","share":1,"spread":2}]}
+      """) {
+    @Override
+    void read(String text) {
+      SampleJson.parse(text, "fuzz");
+    }
+  },
+
+  /** A colour chart. */
+  CHART(
+      "{\"format\":\"swatchwright-chart\",\"version\":1,\"white\":\"D50\",\"columns\":4,\"patches\":["
+          + String.join(",", Collections.nCopies(12, "{\"lab\":[50,10,-20]}"))
+          + "]}",
+      "{\"format\":\"swatchwright-chart\",\"version\":1,\"patches\":["
+          + String.join(",", Collections.nCopies(12, "{\"lab\":[50,0,0],\"percent\":[10,20,5,5]}"))
+          + "]}") {
+    @Override
+    void read(String text) {
+      ChartJson.parse(text, "fuzz");
+    }
+  },
+
+  /** A shelf from a table. */
+  CSV(ShelfCsv.toText(demo()), "name,srgb,medium\nA,#808080,oil\n\"B \"\"b\"\"\",#FFFFFF,oil\n") {
+    @Override
+    boolean take(byte[] input) {
+      return imports(ShelfImport.CSV, input);
+    }
+  },
+
+  /** A shelf from a palette. */
+  PALETTE(GimpPalette.toText(demo()), "GIMP Palette\nName: p\nColumns: 4\n#\n0 128 255 Blue\n") {
+    @Override
+    boolean take(byte[] input) {
+      return imports(ShelfImport.GIMP_PALETTE, input);
+    }
+  },
+
+  /** A shelf from an instrument's measurements. */
+  CGATS(
+      """
+      CGATS.17
+      ILLUMINANT "D50"
+      NUMBER_OF_FIELDS 4
+      BEGIN_DATA_FORMAT
+      SAMPLE_ID LAB_L LAB_A LAB_B
+      END_DATA_FORMAT
+      NUMBER_OF_SETS 2
+      BEGIN_DATA
+      "a b" 40 1 2
+      c 50 -1 0.5
+      END_DATA
+      """,
+      """
+      CGATS.17
+      SPECTRAL_NORM "100.000"
+      BEGIN_DATA_FORMAT
+      SAMPLE_ID SPEC_400 SPEC_440 SPEC_480 SPEC_520 SPEC_560 SPEC_600 SPEC_640 SPEC_680
+      END_DATA_FORMAT
+      BEGIN_DATA
+      red 10 12 14 20 30 50 60 61
+      END_DATA
+      """) {
+    @Override
+    boolean take(byte[] input) {
+      return imports(ShelfImport.CGATS, input);
+    }
   };
+
+  private static final ImportDefaults OIL = new ImportDefaults("bench", Optional.of(Medium.OIL));
 
   /** What parsers of numbers, strings and brackets are known to stumble over. */
   static final List<String> WORDS =
@@ -122,7 +256,43 @@ enum FuzzTarget {
           "ı",
           "٣");
 
-  private static final Shelf DEMO = ShelfJson.parse(DemoShelf.text(), "demo shelf");
+  private static final Shelf DEMO = demo();
+
+  private static Shelf demo() {
+    return ShelfJson.parse(DemoShelf.text(), "demo shelf");
+  }
+
+  /** Imports a shelf, which is exported and imported again. */
+  private static boolean imports(ShelfImport format, byte[] input) {
+    Shelf shelf = format.read(input, "fuzz", OIL);
+    ShelfJson.parse(ShelfJson.toText(shelf), "written");
+    return true;
+  }
+
+  private static Notebook.Contents notebook(String text) {
+    try {
+      Path file = NotebookFile.PATH;
+      Files.writeString(file, text);
+      return Notebook.at(file).read();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Made when it is first asked for. */
+  private static final class NotebookFile {
+    static final Path PATH = create();
+
+    private static Path create() {
+      try {
+        Path file = Files.createTempFile("fuzz", ".jsonl");
+        file.toFile().deleteOnExit();
+        return file;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
 
   @SuppressWarnings("ImmutableEnumChecker") // List.of can't be changed.
   private final List<byte[]> seeds;
@@ -131,27 +301,31 @@ enum FuzzTarget {
     this.seeds = List.of(seeds).stream().map(s -> s.getBytes(StandardCharsets.UTF_8)).toList();
   }
 
-  /** Good inputs to start from. */
-  List<byte[]> seeds() {
+  @Override
+  public List<byte[]> seeds() {
     return seeds;
   }
 
-  /** Reads a text, or refuses it by an {@link IllegalArgumentException} of one line. */
-  abstract void read(String text);
+  /** Reads a text, or refuses it by an {@link IllegalArgumentException}. */
+  void read(String text) {
+    throw new AssertionError(text);
+  }
 
-  /**
-   * Feeds an input.
-   *
-   * @return whether it was taken; refused otherwise
-   * @throws AssertionError when a refusal is no single line
-   */
-  boolean feed(byte[] input) {
+  /** Reads bytes; those of a text, unless a target does otherwise. */
+  boolean take(byte[] input) {
+    read(new String(input, StandardCharsets.UTF_8));
+    return true;
+  }
+
+  @Override
+  public boolean feed(byte[] input) {
     try {
-      read(new String(input, StandardCharsets.UTF_8));
-      return true;
+      return take(input);
     } catch (IllegalArgumentException refusal) {
       String message = refusal.getMessage();
-      if (message == null || message.isBlank() || message.length() > 2000) {
+      // A refused import lists up to a hundred lines.
+      int longest = refusal instanceof BadLinesException ? 100_000 : 2000;
+      if (message == null || message.isBlank() || message.length() > longest) {
         throw new AssertionError("no short refusal: " + message, refusal);
       }
       return false;
