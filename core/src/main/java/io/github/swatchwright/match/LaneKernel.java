@@ -52,36 +52,11 @@ final class LaneKernel {
     for (int band = 0; band < Bands.COUNT; band++) {
       float[] into = r[band];
       if (parts.length == 3 && n > MANY) {
-        threeInAllLanes(
-            k[0][band],
-            s[0][band],
-            parts[0],
-            k[1][band],
-            s[1][band],
-            parts[1],
-            k[2][band],
-            s[2][band],
-            parts[2],
-            rest,
-            into);
+        threeInAllLanes(k, s, parts, band, rest, into);
         continue;
       }
       if (parts.length == 4 && n > MANY) {
-        fourInAllLanes(
-            k[0][band],
-            s[0][band],
-            parts[0],
-            k[1][band],
-            s[1][band],
-            parts[1],
-            k[2][band],
-            s[2][band],
-            parts[2],
-            k[3][band],
-            s[3][band],
-            parts[3],
-            rest,
-            into);
+        fourInAllLanes(k, s, parts, band, rest, into);
         continue;
       }
       mix(n, k, parts, band, scratch);
@@ -125,43 +100,41 @@ final class LaneKernel {
 
   /** All in one, which the compiler does well for a fixed number of lanes only. */
   private static void threeInAllLanes(
-      float[] k0,
-      float[] s0,
-      float p0,
-      float[] k1,
-      float[] s1,
-      float p1,
-      float[] k2,
-      float[] s2,
-      float p2,
-      float rest,
-      float[] r) {
+      float[][][] k, float[][][] s, float[] parts, int band, float rest, float[] r) {
+    float[] k0 = k[0][band];
+    float[] s0 = s[0][band];
+    float p0 = parts[0];
+    float[] k1 = k[1][band];
+    float[] s1 = s[1][band];
+    float p1 = parts[1];
+    float[] k2 = k[2][band];
+    float[] s2 = s[2][band];
+    float p2 = parts[2];
     for (int i = 0; i < LANES; i++) {
-      float k = p0 * k0[i] + p1 * k1[i] + p2 * k2[i];
-      float s = p0 * s0[i] + p1 * s1[i] + p2 * s2[i];
-      r[i] = s / (k + rest * s + (float) Math.sqrt(k * (k + (s + s))));
+      float ki = p0 * k0[i] + p1 * k1[i] + p2 * k2[i];
+      float si = p0 * s0[i] + p1 * s1[i] + p2 * s2[i];
+      r[i] = si / (ki + rest * si + (float) Math.sqrt(ki * (ki + (si + si))));
     }
   }
 
   private static void fourInAllLanes(
-      float[] k0,
-      float[] s0,
-      float p0,
-      float[] k1,
-      float[] s1,
-      float p1,
-      float[] k2,
-      float[] s2,
-      float p2,
-      float[] k3,
-      float[] s3,
-      float p3,
-      float rest,
-      float[] r) {
+      float[][][] k, float[][][] s, float[] parts, int band, float rest, float[] r) {
+    float[] k0 = k[0][band];
+    float[] s0 = s[0][band];
+    float p0 = parts[0];
+    float[] k1 = k[1][band];
+    float[] s1 = s[1][band];
+    float p1 = parts[1];
+    float[] k2 = k[2][band];
+    float[] s2 = s[2][band];
+    float p2 = parts[2];
+    float[] k3 = k[3][band];
+    float[] s3 = s[3][band];
+    float p3 = parts[3];
     for (int i = 0; i < LANES; i++) {
-      float k = p0 * k0[i] + p1 * k1[i] + p2 * k2[i] + p3 * k3[i];
-      float s = p0 * s0[i] + p1 * s1[i] + p2 * s2[i] + p3 * s3[i];
-      r[i] = s / (k + rest * s + (float) Math.sqrt(k * (k + (s + s))));
+      float ki = p0 * k0[i] + p1 * k1[i] + p2 * k2[i] + p3 * k3[i];
+      float si = p0 * s0[i] + p1 * s1[i] + p2 * s2[i] + p3 * s3[i];
+      r[i] = si / (ki + rest * si + (float) Math.sqrt(ki * (ki + (si + si))));
     }
   }
 

@@ -49,6 +49,16 @@ record BoxDraw(
     return Ciede2000Bound.of(colour).ofBox(lowL, highL, lowA, highA, lowB, highB);
   }
 
+  /** The box's corner of the least L*, a* and b*, as a colour by itself. */
+  Lab corner() {
+    return new Lab(lowL, lowA, lowB, colour.white());
+  }
+
+  /** ΔE00 of that from the colour. */
+  double cornerDeltaE() {
+    return to(lowL, lowA, lowB);
+  }
+
   /** By the 8 corners, the point nearest in CIELAB, and so many random points. */
   double sampledMinimum(Random random, int points) {
     double least = to(near(colour.l(), lowL, highL), nearA(), near(colour.b(), lowB, highB));

@@ -31,13 +31,12 @@ class Ciede2000BoundTest {
     Random random = new Random(3);
     for (int i = 0; i < DRAWS; i++) {
       BoxDraw draw = BoxDraw.of(random);
-      Lab colour = draw.colour();
-      double l = draw.lowL();
-      double a = draw.lowA();
-      double b = draw.lowB();
-      double deltaE = Ciede2000.deltaE(colour.l(), colour.a(), colour.b(), l, a, b);
+      Lab point = draw.corner();
+      double deltaE = draw.cornerDeltaE();
       // Only the rounding that the bound allows for is between them.
-      assertThat(Ciede2000Bound.of(colour).ofBox(l, l, a, a, b, b))
+      assertThat(
+              Ciede2000Bound.of(draw.colour())
+                  .ofBox(point.l(), point.l(), point.a(), point.a(), point.b(), point.b()))
           .as("%s", draw)
           .isLessThanOrEqualTo(deltaE)
           .isCloseTo(deltaE, within(1e-5 + 1e-8 * deltaE));

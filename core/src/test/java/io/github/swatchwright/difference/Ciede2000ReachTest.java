@@ -17,15 +17,14 @@ class Ciede2000ReachTest {
     for (int i = 0; i < DRAWS; i++) {
       BoxDraw draw = BoxDraw.of(random);
       Lab colour = draw.colour();
-      double l = draw.lowL();
-      double a = draw.lowA();
-      double b = draw.lowB();
-      double deltaE = Ciede2000.deltaE(colour.l(), colour.a(), colour.b(), l, a, b);
-      Ciede2000Reach reach = Ciede2000Reach.of(colour, deltaE);
+      Lab corner = draw.corner();
+      Ciede2000Reach reach = Ciede2000Reach.of(colour, draw.cornerDeltaE());
       double share =
           Math.max(
-              Math.abs(l - colour.l()) / reach.l(),
-              Math.max(Math.abs(a - colour.a()) / reach.a(), Math.abs(b - colour.b()) / reach.b()));
+              Math.abs(corner.l() - colour.l()) / reach.l(),
+              Math.max(
+                  Math.abs(corner.a() - colour.a()) / reach.a(),
+                  Math.abs(corner.b() - colour.b()) / reach.b()));
       assertThat(share).as("%s", draw).isLessThanOrEqualTo(1);
       furthest = Math.max(furthest, share);
     }
