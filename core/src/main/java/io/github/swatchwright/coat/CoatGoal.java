@@ -1,5 +1,6 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Swatch;
@@ -46,7 +47,9 @@ public sealed interface CoatGoal {
         int axis = sides.length == 2 ? "Lab".indexOf(sides[0]) : -1;
         if (axis < 0 || sides[0].length() != 1 || named[axis]) {
           throw new IllegalArgumentException(
-              "the shift '" + text + "' is not of the form L=1, a=2, b=-3 (each at most once)");
+              "the shift "
+                  + Printable.quoted(text)
+                  + " is not of the form L=1, a=2, b=-3 (each at most once)");
         }
         named[axis] = true;
         moves[axis] = number(sides[1], text);
@@ -59,7 +62,11 @@ public sealed interface CoatGoal {
         return Double.parseDouble(digits);
       } catch (NumberFormatException e) {
         throw new IllegalArgumentException(
-            "'" + digits + "' in the shift '" + text + "' is not a number", e);
+            Printable.quoted(digits)
+                + " in the shift "
+                + Printable.quoted(text)
+                + " is not a number",
+            e);
       }
     }
 

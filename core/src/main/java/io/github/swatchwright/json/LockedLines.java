@@ -5,7 +5,6 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -28,12 +27,8 @@ record LockedLines(Path file, int mostBytes) {
       try (FileChannel channel =
           FileChannel.open(
               file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
-        FileLock lock = channel.lock();
-        try {
-          append(channel, line.getBytes(StandardCharsets.UTF_8));
-        } finally {
-          lock.release();
-        }
+        channel.lock(); // Until the channel is closed.
+        append(channel, line.getBytes(StandardCharsets.UTF_8));
       }
     }
   }
@@ -53,8 +48,19 @@ record LockedLines(Path file, int mostBytes) {
       writeAll(channel, ByteBuffer.wrap(bytes.toByteArray()), end);
       channel.force(true);
     } catch (IOException e) {
-      channel.truncate(end);
+      takeBack(channel, end, e);
       throw e;
+    }
+  }
+
+  /**
+   * An interrupted thread's channel is closed already: then what it wrote stays, as after a crash.
+   */
+  private static void takeBack(FileChannel channel, long end, IOException cause) {
+    try {
+      channel.truncate(end);
+    } catch (IOException e) {
+      cause.addSuppressed(e);
     }
   }
 

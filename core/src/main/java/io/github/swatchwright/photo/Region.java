@@ -1,5 +1,6 @@
 package io.github.swatchwright.photo;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 
@@ -37,7 +38,7 @@ public record Region(int x, int y, int width, int height) {
     String[] parts = text.split(",", -1);
     if (parts.length != 4) {
       throw new IllegalArgumentException(
-          "'" + text + "' is not a region of the form x,y,w,h in pixels or percent");
+          Printable.quoted(text) + " is not a region of the form x,y,w,h in pixels or percent");
     }
     double left = pixels(parts[0], text, pictureWidth);
     double top = pixels(parts[1], text, pictureHeight);
@@ -47,7 +48,9 @@ public record Region(int x, int y, int width, int height) {
     long bottom = Math.round(top + pixels(parts[3], text, pictureHeight));
     if (right <= x || bottom <= y) {
       throw new IllegalArgumentException(
-          "the region '" + text + "' is empty, must be at least 1 pixel wide and high");
+          "the region "
+              + Printable.quoted(text)
+              + " is empty, must be at least 1 pixel wide and high");
     }
     if (x < 0 || y < 0 || right > pictureWidth || bottom > pictureHeight) {
       throw new IllegalArgumentException(
@@ -69,10 +72,15 @@ public record Region(int x, int y, int width, int height) {
       double number =
           Double.parseDouble(percent ? trimmed.substring(0, trimmed.length() - 1) : trimmed);
       double pixels = percent ? number / 100 * full : number;
-      return Require.within("'" + part + "' in the region '" + text + "'", pixels, -1e9, 1e9);
+      return Require.within(
+          Printable.quoted(part) + " in the region " + Printable.quoted(text), pixels, -1e9, 1e9);
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException(
-          "'" + part + "' in the region '" + text + "' is not a number of pixels or percent", e);
+          Printable.quoted(part)
+              + " in the region "
+              + Printable.quoted(text)
+              + " is not a number of pixels or percent",
+          e);
     }
   }
 

@@ -1,5 +1,6 @@
 package io.github.swatchwright.spectrum;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -84,7 +85,9 @@ public final class Illuminant {
       names.add(illuminant.name);
     }
     throw new IllegalArgumentException(
-        "'" + name + "' is not an illuminant, must be one of " + String.join(", ", names));
+        Printable.quoted(name)
+            + " is not an illuminant, must be one of "
+            + String.join(", ", names));
   }
 
   /** What the light is called, such as {@code D65} or {@code LED-B3}. */

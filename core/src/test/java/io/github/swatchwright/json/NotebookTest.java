@@ -11,13 +11,17 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.nio.channels.ClosedChannelException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,6 +77,42 @@ class NotebookTest {
 
   private static List<NotebookEntry> entries(int... numbers) {
     return Arrays.stream(numbers).mapToObj(NotebookTest::entry).toList();
+  }
+
+  @Test
+  void whatWasSaidToBeWrittenIsThereAfterInterrupts(@TempDir Path folder) throws Exception {
+    Notebook notebook = Notebook.at(folder.resolve("bench.jsonl"));
+    List<NotebookEntry> written = Collections.synchronizedList(new ArrayList<>());
+    List<IOException> failures = Collections.synchronizedList(new ArrayList<>());
+    AtomicInteger number = new AtomicInteger();
+    int interrupts = 40;
+    for (int i = 0; i < interrupts; i++) {
+      Thread writer =
+          new Thread(
+              () -> {
+                while (!Thread.currentThread().isInterrupted()) {
+                  NotebookEntry next = entry(number.incrementAndGet());
+                  try {
+                    notebook.append(next);
+                    written.add(next);
+                  } catch (IOException e) {
+                    failures.add(e);
+                  }
+                }
+              });
+      writer.start();
+      Thread.sleep(i % 4 + 1);
+      writer.interrupt();
+      writer.join();
+    }
+    Notebook.Contents contents = notebook.read();
+    assertThat(contents.entries()).containsSubsequence(written);
+    // An interrupted line is torn, or whole though nobody was told so.
+    assertThat(contents.entries().size() - written.size() + contents.setAside().size())
+        .isBetween(0, failures.size());
+    assertThat(failures).hasSizeLessThanOrEqualTo(interrupts);
+    // What is thrown tells of the interrupt, and not of the channel that it closed.
+    assertThat(failures).allMatch(e -> !e.getClass().equals(ClosedChannelException.class));
   }
 
   @Test
