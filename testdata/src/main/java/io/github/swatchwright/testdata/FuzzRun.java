@@ -2,8 +2,6 @@ package io.github.swatchwright.testdata;
 
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,7 +13,8 @@ import java.util.Locale;
 
 /**
  * One run of a fuzzer over one subject, or over all of them in turn: then the first byte of an
- * input chooses. It counts inputs and remembers the slowest, by processor time.
+ * input chooses. It counts inputs and remembers the slowest, by processor time, and the fullest
+ * heap.
  */
 public final class FuzzRun {
   /** The name that stands for all subjects. */
@@ -31,6 +30,7 @@ public final class FuzzRun {
   private final long[] inputs;
   private final long[] taken;
   private final long[] slowest;
+  private long mostHeap;
   private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 
   private FuzzRun(List<FuzzSubject> subjects) {
@@ -73,6 +73,7 @@ public final class FuzzRun {
     long before = threads.getCurrentThreadCpuTime();
     taken[which] += subjects.get(which).feed(content) ? 1 : 0;
     long took = threads.getCurrentThreadCpuTime() - before;
+    mostHeap = Math.max(mostHeap, heap());
     inputs[which]++;
     if (inputs[which] > WARM_UP) {
       slowest[which] = Math.max(slowest[which], took);
@@ -80,6 +81,11 @@ public final class FuzzRun {
         throw new AssertionError(subjects.get(which).name() + " took " + took / 1e9 + " s");
       }
     }
+  }
+
+  /** What is in use, garbage included, in bytes. */
+  private static long heap() {
+    return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
   }
 
   /** What was fed so far: a line for each subject, and one for all. */
@@ -94,20 +100,18 @@ public final class FuzzRun {
             Arrays.stream(inputs).sum(),
             Arrays.stream(taken).sum(),
             Arrays.stream(slowest).max().orElse(0)));
-    return report.append("peak heap ").append(peakHeap() >> 20).append(" MB").toString();
+    return report
+        .append(
+            String.format(
+                Locale.ROOT,
+                "heap at most %d MB of %d MB",
+                mostHeap >> 20,
+                Runtime.getRuntime().maxMemory() >> 20))
+        .toString();
   }
 
   private static String line(String name, long inputs, long taken, long slowest) {
     return String.format(Locale.ROOT, "%-10s%13d%12d%12.3f%n", name, inputs, taken, slowest / 1e9);
-  }
-
-  /** The peaks of all pools together, which they need not have reached at once. */
-  private static long peakHeap() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(pool -> pool.getType() == MemoryType.HEAP)
-        .map(MemoryPoolMXBean::getPeakUsage)
-        .mapToLong(usage -> usage.getUsed())
-        .sum();
   }
 
   /**
