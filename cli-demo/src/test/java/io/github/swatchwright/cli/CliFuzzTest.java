@@ -38,6 +38,6 @@ class CliFuzzTest {
         .anyMatch(line -> line.matches("PHOTO +1 +0 .*"))
         .anyMatch(line -> line.matches("ARGUMENTS +2 +2 .*"))
         .anyMatch(line -> line.matches("all +3 +2 .*"))
-        .anyMatch(line -> line.matches("peak heap \\d+ MB"));
+        .anyMatch(line -> line.matches("heap at most \\d+ MB of \\d+ MB"));
   }
 }
