@@ -7,6 +7,8 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +20,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Language, digits, time zone and encoding of the machine change no byte of a result. */
 class SurroundingsTest {
+  /** Runs a test with the options of a JVM in another country. */
+  @Retention(RetentionPolicy.RUNTIME)
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "-Duser.language=tr -Duser.country=TR -Duser.timezone=Asia/Kathmandu -Dfile.encoding=Cp1254",
+        "-Duser.language=de -Duser.country=DE -Duser.timezone=America/St_Johns -Dfile.encoding=UTF-16",
+        "-Duser.language=ar -Duser.country=EG -Duser.extensions=u-nu-arab -Dfile.encoding=ISO-8859-6"
+      })
+  private @interface Elsewhere {}
+
   private static final String[] ASKED = {"match", "#8A4B2A", "--max-drops", "6"};
 
   /** One argument a word; {@code *} stands for a folder. */
@@ -56,13 +69,7 @@ class SurroundingsTest {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "-Duser.language=tr -Duser.country=TR -Duser.timezone=Asia/Kathmandu -Dfile.encoding=Cp1254",
-        "-Duser.language=de -Duser.country=DE -Duser.timezone=America/St_Johns -Dfile.encoding=UTF-16",
-        "-Duser.language=ar -Duser.country=EG -Duser.extensions=u-nu-arab -Dfile.encoding=ISO-8859-6"
-      })
+  @Elsewhere
   void changeNoFileAndNoMessage(String options, @TempDir Path usual, @TempDir Path other)
       throws Exception {
     String expected = start(Several.class, List.of("-Duser.language=en"), usual.toString());
@@ -71,13 +78,7 @@ class SurroundingsTest {
         .isEqualTo(expected);
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "-Duser.language=tr -Duser.country=TR -Duser.timezone=Asia/Kathmandu -Dfile.encoding=Cp1254",
-        "-Duser.language=de -Duser.country=DE -Duser.timezone=America/St_Johns -Dfile.encoding=UTF-16",
-        "-Duser.language=ar -Duser.country=EG -Duser.extensions=u-nu-arab -Dfile.encoding=ISO-8859-6"
-      })
+  @Elsewhere
   void changeNothing(String options) throws Exception {
     assertThat(printed(options.split(" ", -1))).isEqualTo(printed("-Duser.language=en"));
   }

@@ -24,20 +24,7 @@ class SpoiltImportTest {
       Map.of(
           ShelfImport.CSV, ShelfCsv.toText(DEMO),
           ShelfImport.GIMP_PALETTE, GimpPalette.toText(DEMO),
-          ShelfImport.CGATS,
-              """
-              CGATS.17
-              ILLUMINANT "D50"
-              NUMBER_OF_FIELDS 4
-              BEGIN_DATA_FORMAT
-              SAMPLE_ID LAB_L LAB_A LAB_B
-              END_DATA_FORMAT
-              NUMBER_OF_SETS 2
-              BEGIN_DATA
-              "a b" 40 1 2
-              c 50 -1 0.5
-              END_DATA
-              """);
+          ShelfImport.CGATS, CgatsText.TWO_COLOURS);
 
   private static final String SPICE = "\0\r\n\t\"',;#-+.eE019 \u00FF\uFFFDNaN";
 

@@ -4,6 +4,7 @@ import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.BadLinesException;
+import io.github.swatchwright.exchange.CgatsText;
 import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.exchange.ImportDefaults;
 import io.github.swatchwright.exchange.ShelfCsv;
@@ -191,19 +192,7 @@ enum FuzzTarget implements FuzzSubject {
 
   /** A shelf from an instrument's measurements. */
   CGATS(
-      """
-      CGATS.17
-      ILLUMINANT "D50"
-      NUMBER_OF_FIELDS 4
-      BEGIN_DATA_FORMAT
-      SAMPLE_ID LAB_L LAB_A LAB_B
-      END_DATA_FORMAT
-      NUMBER_OF_SETS 2
-      BEGIN_DATA
-      "a b" 40 1 2
-      c 50 -1 0.5
-      END_DATA
-      """,
+      CgatsText.TWO_COLOURS,
       """
       CGATS.17
       SPECTRAL_NORM "100.000"
