@@ -14,6 +14,7 @@ module io.github.swatchwright {
   exports io.github.swatchwright.coat;
   exports io.github.swatchwright.colour;
   exports io.github.swatchwright.difference;
+  exports io.github.swatchwright.estimate;
   exports io.github.swatchwright.exchange;
   exports io.github.swatchwright.json;
   exports io.github.swatchwright.ladder;

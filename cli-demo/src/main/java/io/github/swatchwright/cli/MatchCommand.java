@@ -1,19 +1,19 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.MatchCard;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.Preference;
-import io.github.swatchwright.match.RecipeSearch;
-import io.github.swatchwright.match.SearchControl;
 import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.match.Wishes;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Path;
 import java.time.Duration;

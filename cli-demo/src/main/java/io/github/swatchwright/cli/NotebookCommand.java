@@ -2,6 +2,7 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.AgainJson;
 import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.Notebook;
@@ -12,7 +13,6 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;

@@ -1,12 +1,12 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.PredictionCard;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.PredictionsJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ReinforcementJson;
 import io.github.swatchwright.match.Addition;
 import io.github.swatchwright.match.Catalogue;
@@ -8,7 +9,6 @@ import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.match.Reinforcement;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Path;

@@ -2,6 +2,8 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.ReachPlot;
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
 import io.github.swatchwright.match.ShelfReach;
@@ -9,8 +11,6 @@ import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
-import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Path;
 import java.util.Locale;

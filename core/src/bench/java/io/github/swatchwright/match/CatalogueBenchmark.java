@@ -1,8 +1,8 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;

@@ -6,7 +6,7 @@ import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.IOException;

@@ -1,8 +1,8 @@
 package io.github.swatchwright.calibrate;
 
-import io.github.swatchwright.paint.PaintedPatch;
-import io.github.swatchwright.paint.ShelfFit;
-import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.estimate.PaintedPatch;
+import io.github.swatchwright.estimate.ShelfFit;
+import io.github.swatchwright.estimate.ShelfOptics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

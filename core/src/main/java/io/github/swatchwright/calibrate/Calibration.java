@@ -2,13 +2,13 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.BatchStrength;
+import io.github.swatchwright.estimate.PaintedPatch;
+import io.github.swatchwright.estimate.ShelfFit;
+import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.estimate.SurfaceFit;
 import io.github.swatchwright.optics.Saunderson;
-import io.github.swatchwright.paint.BatchStrength;
-import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfFit;
-import io.github.swatchwright.paint.ShelfOptics;
-import io.github.swatchwright.paint.SurfaceFit;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,14 +1,14 @@
 package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.estimate.PaintedPatch;
+import io.github.swatchwright.estimate.PlannedPatch;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.PaintedPatch;
-import io.github.swatchwright.paint.PlannedPatch;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.swatchwright.calibrate;
 
+import io.github.swatchwright.estimate.PaintedPatch;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
 import java.util.ArrayList;
 import java.util.HashSet;

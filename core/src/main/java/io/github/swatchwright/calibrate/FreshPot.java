@@ -1,13 +1,13 @@
 package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;

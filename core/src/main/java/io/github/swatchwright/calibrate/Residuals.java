@@ -2,10 +2,10 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.PaintedPatch;
+import io.github.swatchwright.estimate.ShelfFit;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintedPatch;
-import io.github.swatchwright.paint.ShelfFit;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;

@@ -1,9 +1,9 @@
 package io.github.swatchwright.calibrate;
 
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.PaintOptics;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

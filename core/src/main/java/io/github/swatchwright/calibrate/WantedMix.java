@@ -1,12 +1,12 @@
 package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.Dependence;
+import io.github.swatchwright.estimate.PlannedPatch;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Dependence;
-import io.github.swatchwright.paint.PlannedPatch;
 
 /**
  * A mix whose error counts, and how well it is known.

@@ -1,8 +1,8 @@
 package io.github.swatchwright.card;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.match.ShelfReach;
-import io.github.swatchwright.paint.ShelfReport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -2,6 +2,7 @@ package io.github.swatchwright.coat;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.optics.HidingPower;
@@ -9,7 +10,6 @@ import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Finish;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Reflectance;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.optics.OpticalConstants;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

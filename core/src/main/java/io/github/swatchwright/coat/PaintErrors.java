@@ -1,7 +1,7 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.optics.OpticalConstants;
-import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,9 +1,9 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
-import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintOptics;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;

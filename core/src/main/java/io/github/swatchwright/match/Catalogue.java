@@ -2,15 +2,20 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.search.Candidate;
+import io.github.swatchwright.search.PrunedSearch;
+import io.github.swatchwright.search.RecipeSearch;
+import io.github.swatchwright.search.Screening;
+import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
@@ -29,8 +34,8 @@ import java.util.stream.IntStream;
  * Immutable, for use from any thread.
  *
  * <p>Every paint of the catalogue gets a glance, the {@value #CANDIDATES} best of them a closer
- * look ({@link Screening}); the {@value #FINALISTS} best go through the exact search with the
- * shelf. So the figures of what is proposed are exact; a paint that only helps in ways that the
+ * look ({@code search.Screening}); the {@value #FINALISTS} best go through the exact search with
+ * the shelf. So the figures of what is proposed are exact; a paint that only helps in ways that the
  * looks don't see may be missed.
  */
 public final class Catalogue {
@@ -60,11 +65,6 @@ public final class Catalogue {
    */
   public static Catalogue of(Shelf catalogue, ShelfOptics shelf, TristimulusWeights light) {
     return new Catalogue(catalogue, shelf, light, new PrunedSearch());
-  }
-
-  /** This catalogue with another search. */
-  public Catalogue withSearch(RecipeSearch other) {
-    return new Catalogue(catalogue, shelf, light, other);
   }
 
   /**

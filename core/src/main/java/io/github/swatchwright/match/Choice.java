@@ -1,11 +1,11 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -5,6 +5,8 @@ import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.search.RecipeSearch;
+import io.github.swatchwright.search.SearchSpace;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,8 +18,8 @@ import java.util.Set;
  * @param mostPaints the most ingredients in a recipe, 1 to 4
  * @param mostDrops the most drops in a recipe, 1 to 40
  * @param alternatives how many sets of ingredients to propose recipes of, 1 to 50
- * @param ratios how many recipes of each set to propose, 1 to {@value RecipeSearch#RATIOS_PER_SET};
- *     with 1, no two recipes share all ingredients
+ * @param ratios how many recipes of each set to propose, 1 to {@value #LARGEST_RATIOS}; with 1, no
+ *     two recipes share all ingredients
  * @param only the names of the paints to choose from; empty for the whole shelf
  * @param without the names of paints to leave out
  * @param medium the medium to stay in; empty for any, though one pot always holds one
@@ -39,10 +41,13 @@ public record MatchRequest(
     Wishes wishes) {
 
   /** The largest number of drops that may be asked for. */
-  public static final int LARGEST_DROPS = 40;
+  public static final int LARGEST_DROPS = SearchSpace.LARGEST_DROPS;
 
   /** The largest number of recipes that may be asked for. */
   public static final int LARGEST_ALTERNATIVES = 50;
+
+  /** The largest number of recipes of one set of ingredients. */
+  public static final int LARGEST_RATIOS = RecipeSearch.RATIOS_PER_SET;
 
   /** The most pots. */
   public static final int MOST_POTS = 20;
@@ -52,7 +57,7 @@ public record MatchRequest(
     Require.within("paints", mostPaints, 1, Recipe.MOST_PAINTS);
     Require.within("max-drops", mostDrops, 1, LARGEST_DROPS);
     Require.within("alternatives", alternatives, 1, LARGEST_ALTERNATIVES);
-    Require.within("ratios", ratios, 1, RecipeSearch.RATIOS_PER_SET);
+    Require.within("ratios", ratios, 1, LARGEST_RATIOS);
     only = Set.copyOf(only);
     without = Set.copyOf(without);
     pots = List.copyOf(pots);

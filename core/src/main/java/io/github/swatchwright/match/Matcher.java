@@ -1,11 +1,16 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.PaintOptics;
-import io.github.swatchwright.paint.ShelfOptics;
+import io.github.swatchwright.search.ExhaustiveSearch;
+import io.github.swatchwright.search.PrunedSearch;
+import io.github.swatchwright.search.RecipeSearch;
+import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -46,11 +51,6 @@ public final class Matcher {
   /** A matcher with the fast exact search, which remembers what it learned of the shelf. */
   public static Matcher of(ShelfOptics optics, TristimulusWeights light) {
     return new Matcher(optics, light, new PrunedSearch());
-  }
-
-  /** This matcher with another search. */
-  public Matcher withSearch(RecipeSearch other) {
-    return new Matcher(optics, light, other);
   }
 
   /**

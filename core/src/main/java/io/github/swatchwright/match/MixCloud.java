@@ -2,9 +2,9 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Cie76;
+import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
-import io.github.swatchwright.paint.PaintOptics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

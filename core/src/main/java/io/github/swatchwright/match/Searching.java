@@ -2,6 +2,10 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.search.RecipeSearch;
+import io.github.swatchwright.search.SearchOutcome;
+import io.github.swatchwright.search.SearchSpace;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

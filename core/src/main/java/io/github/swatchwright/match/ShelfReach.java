@@ -2,10 +2,10 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.PaintOptics;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,11 +1,11 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.OptionalDouble;

@@ -1,9 +1,8 @@
 /**
  * From a wanted colour to recipes in whole drops.
  *
- * <p>{@link io.github.swatchwright.match.RecipeSearch} finds the recipes nearest in ΔE00; {@link
- * io.github.swatchwright.match.Matcher} ranks them by what the painter may expect to get, and says
- * what is missing when none is near.
+ * <p>The search finds the recipes nearest in ΔE00; {@link io.github.swatchwright.match.Matcher}
+ * ranks them by what the painter may expect to get, and says what is missing when none is near.
  *
  * <pre>{@code
  * Matcher matcher = Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);

@@ -1,11 +1,11 @@
 package io.github.swatchwright.mix;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.estimate.Dependence;
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
-import io.github.swatchwright.paint.Dependence;
-import io.github.swatchwright.paint.PaintOptics;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;

@@ -17,6 +17,9 @@ public final class FittedOptics {
   /** The largest number of a row. */
   public static final int LARGEST_ROW = 20_000;
 
+  /** Unknowns of a paint: z and u in every band. */
+  private static final int UNKNOWNS = 2 * Bands.COUNT;
+
   private final double[] z;
   private final double[] u;
   private final int cards;
@@ -37,7 +40,7 @@ public final class FittedOptics {
      */
     public Row(int number, float... slopes) {
       this.number = Require.within("row", number, 0, LARGEST_ROW);
-      Require.within("number of slopes", slopes.length, OpticsState.SIZE, OpticsState.SIZE);
+      Require.within("number of slopes", slopes.length, UNKNOWNS, UNKNOWNS);
       this.slopes = slopes.clone();
       for (float slope : slopes) {
         Require.finite("slope", slope);
@@ -130,13 +133,6 @@ public final class FittedOptics {
   /** The evidence, in ascending order of its numbers. */
   public List<Row> rows() {
     return rows;
-  }
-
-  /** z, then u. */
-  double[] state() {
-    double[] state = Arrays.copyOf(z, OpticsState.SIZE);
-    System.arraycopy(u, 0, state, Bands.COUNT, Bands.COUNT);
-    return state;
   }
 
   @Override

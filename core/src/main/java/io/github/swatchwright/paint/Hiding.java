@@ -4,8 +4,8 @@ import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 
 /**
- * What is known of how well a paint hides. Every form says something about the level of scattering;
- * {@link ScatteringLevel} weighs it.
+ * What is known of how well a paint hides. Every form is evidence of how much the paint scatters;
+ * the package {@code estimate} weighs it.
  */
 public sealed interface Hiding {
 

@@ -12,8 +12,7 @@ import java.util.Set;
  *
  * @param name what the painter calls it
  * @param paints 1 to {@value #MOST_PAINTS} paints, no two with the same name
- * @param surface the surface correction for all of them, when stated; else {@link ShelfOptics}
- *     chooses one
+ * @param surface the surface correction for all of them, when stated; else the estimate chooses one
  */
 public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surface) {
 

@@ -1,16 +1,17 @@
 /**
- * Paints and shelves: what a painter owns and knows, and the optical constants that follow from it.
+ * What a painter writes down about the paints on a shelf; nothing here is computed.
  *
  * <p>A {@link io.github.swatchwright.paint.Paint} holds the evidence as it was given: a masstone, a
- * hiding figure. {@link io.github.swatchwright.paint.ShelfOptics} turns the evidence of a whole
- * shelf into one Gaussian estimate of absorption K(λ) and scattering S(λ) per paint, with its
- * covariance.
+ * figure for hiding, what binds it and what is left in the bottle. The package {@code estimate}
+ * works out from it how the paint absorbs and scatters light.
  *
  * <pre>{@code
- * ShelfOptics optics = ShelfOptics.estimate(shelf);
- * OpticalConstants red = optics.of("Red oxide").constants();
- * double absorbs = red.k(Bands.COUNT / 2);
- * double scatters = red.s(Bands.COUNT / 2);
+ * Paint oxide =
+ *     Paint.of("Yellow oxide", Medium.ACRYLIC, new Swatch.OfSrgb(Srgb.parse("#C48A2C")))
+ *         .withMake(Make.SINGLE_PIGMENT)
+ *         .withHiding(new Hiding.Coats(3));
+ * Shelf bench = Shelf.of("Workbench", List.of(oxide));
+ * double millilitres = 5 * bench.paint("yellow oxide").dropMillilitres();
  * }</pre>
  */
 @NullMarked

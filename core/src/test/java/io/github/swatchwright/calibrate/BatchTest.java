@@ -3,12 +3,12 @@ package io.github.swatchwright.calibrate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.BatchStrength;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.SyntheticPigments;
-import io.github.swatchwright.paint.BatchStrength;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -3,13 +3,13 @@ package io.github.swatchwright.calibrate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.mix.SyntheticPigments;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.SyntheticPigments;
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;

@@ -3,12 +3,12 @@ package io.github.swatchwright.card;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
-import io.github.swatchwright.paint.ShelfReport;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.StringReader;

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LadderPlanner;
 import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.Shade;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;

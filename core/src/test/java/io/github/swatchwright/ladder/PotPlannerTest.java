@@ -2,9 +2,9 @@ package io.github.swatchwright.ladder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.List;

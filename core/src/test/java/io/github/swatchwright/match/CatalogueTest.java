@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.search.Candidate;
+import io.github.swatchwright.search.ExhaustiveSearch;
+import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -5,16 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintOptics;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.search.ExhaustiveSearch;
+import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.ArrayList;

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.PaintedPatch;
+import io.github.swatchwright.estimate.ShelfFit;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.PaintedPatch;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfFit;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.paint.Swatch;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

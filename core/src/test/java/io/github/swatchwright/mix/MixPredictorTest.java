@@ -3,9 +3,9 @@ package io.github.swatchwright.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.ShelfOptics;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
 import java.util.Random;

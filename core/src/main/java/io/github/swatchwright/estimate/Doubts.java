@@ -1,0 +1,105 @@
+package io.github.swatchwright.estimate;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Make;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.ReflectanceRecovery;
+import io.github.swatchwright.spectrum.SurfaceMap;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is hard to believe of a paint's data, one sentence each; it is computed with all the same.
+ */
+final class Doubts {
+  /** A figure for hiding further from what is usual of the kind than so many sd is doubted. */
+  private static final double DOUBTED_SD = 3;
+
+  /** A matt surface scatters more white light than a colour as dark as this (common practice). */
+  private static final double DARKEST_MATT = 10;
+
+  /** From this error on, a swatch says little (ΔE00 above it is plainly another colour). */
+  private static final double LARGE_ERROR = 5;
+
+  /** Below this lightness, paints of one pigment differ most in strength (common practice). */
+  private static final double DARK = 40;
+
+  private static final ReflectanceRecovery RECOVERY =
+      new ReflectanceRecovery(TristimulusWeights.D65, SurfaceMap.NONE);
+
+  private Doubts() {}
+
+  /**
+   * Looks at a paint that can be computed with.
+   *
+   * @param optics what was estimated of it
+   * @param surface the surface that it was estimated under
+   * @param isStated whether its shelf states the surface
+   */
+  static List<String> of(PaintOptics optics, Saunderson surface, boolean isStated) {
+    Paint paint = optics.paint();
+    List<String> doubts = new ArrayList<>();
+    paint
+        .masstone()
+        .ifPresent(
+            masstone -> {
+              Lab lab = masstone.lab();
+              if (!RECOVERY.recover(lab).attainable()) {
+                doubts.add(
+                    "has a colour that no surface can have, so it was read or typed wrongly");
+              }
+              if (isStated && ShelfOptics.darkestChannel(masstone) < surface.k1()) {
+                doubts.add(
+                    "is darker than the surface that the shelf states, k1 = " + surface.k1());
+              }
+              if (paint.finish() == Finish.MATT && lab.l() < DARKEST_MATT) {
+                doubts.add("is darker than matt paint gets: was its shine left out?");
+              }
+              if (isStrengthUnknown(paint, lab)) {
+                doubts.add("is dark and has no figure for hiding, so its strength is a guess");
+              }
+              hiding(optics, masstone, surface).ifPresent(doubts::add);
+            });
+    OptionalDouble error = paint.swatchError();
+    if (error.isPresent() && error.getAsDouble() > LARGE_ERROR) {
+      doubts.add("has a swatch that may be off by " + error.getAsDouble() + ": measure it again");
+    }
+    return doubts.stream().map(doubt -> "'" + paint.name() + "' " + doubt).toList();
+  }
+
+  private static boolean isStrengthUnknown(Paint paint, Lab lab) {
+    return paint.make() == Make.SINGLE_PIGMENT
+        && paint.hiding().isEmpty()
+        && paint.optics().isEmpty()
+        && lab.l() < DARK;
+  }
+
+  /** Compares the figure for hiding with what paints of this make and lightness usually do. */
+  private static Optional<String> hiding(PaintOptics optics, Swatch masstone, Saunderson surface) {
+    Paint paint = optics.paint();
+    if (paint.hiding().isEmpty()) {
+      return Optional.empty();
+    }
+    OpticsPrior.Scattering usual =
+        OpticsPrior.Scattering.of(
+            paint.make(),
+            masstone.lab(),
+            OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface)));
+    double away = (optics.meanLogScattering() - usual.mean()) / usual.sd();
+    if (Math.abs(away) <= DOUBTED_SD) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "is said to hide far "
+            + (away > 0 ? "better" : "worse")
+            + " than paints of its kind and colour: "
+            + (away > 0 ? "" : "unless it is a wash, ")
+            + "check its figure for hiding");
+  }
+}

@@ -1,0 +1,150 @@
+package io.github.swatchwright.estimate;
+
+/**
+ * The lower triangular factor L of a positive definite matrix G = L·Lᵀ, by Cholesky's method in
+ * panels, for the thousands of rows that test cards bring. Rows have their own length: row i holds
+ * i + 1 numbers.
+ */
+final class LowerTriangle {
+  private static final int PANEL = 48;
+
+  private final double[][] rows;
+
+  private LowerTriangle(double[][] rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * Factors a matrix in place.
+   *
+   * @param rows its lower triangle, which is overwritten
+   * @throws IllegalArgumentException when it isn't positive definite
+   */
+  static LowerTriangle factor(double[][] rows) {
+    for (int start = 0; start < rows.length; start += PANEL) {
+      int end = Math.min(rows.length, start + PANEL);
+      factorPanel(rows, start, end);
+      subtractPanel(rows, start, end);
+    }
+    return new LowerTriangle(rows);
+  }
+
+  private static void factorPanel(double[][] rows, int start, int end) {
+    for (int i = start; i < rows.length; i++) {
+      double[] row = rows[i];
+      for (int j = start; j < Math.min(end, i + 1); j++) {
+        double rest = row[j];
+        double[] other = rows[j];
+        for (int m = start; m < j; m++) {
+          rest -= row[m] * other[m];
+        }
+        if (i == j) {
+          if (!(rest > 0)) {
+            throw new IllegalArgumentException("the matrix isn't positive definite in row " + i);
+          }
+          row[j] = Math.sqrt(rest);
+        } else {
+          row[j] = rest / other[j];
+        }
+      }
+    }
+  }
+
+  private static void subtractPanel(double[][] rows, int start, int end) {
+    double[][] columns = new double[end - start][rows.length];
+    for (int i = end; i < rows.length; i++) {
+      for (int m = start; m < end; m++) {
+        columns[m - start][i] = rows[i][m];
+      }
+    }
+    for (int i = end; i < rows.length; i++) {
+      double[] row = rows[i];
+      for (int m = start; m < end; m++) {
+        subtract(row, row[m], columns[m - start], end, i + 1);
+      }
+    }
+  }
+
+  private static void subtract(double[] row, double factor, double[] column, int from, int to) {
+    for (int j = from; j < to; j++) {
+      row[j] -= factor * column[j];
+    }
+  }
+
+  int size() {
+    return rows.length;
+  }
+
+  /** ln det G. */
+  double logDeterminant() {
+    double sum = 0;
+    for (int i = 0; i < rows.length; i++) {
+      sum += 2 * Math.log(rows[i][i]);
+    }
+    return sum;
+  }
+
+  /** L⁻¹·y. */
+  double[] forward(double[] y) {
+    return forward(y, 0);
+  }
+
+  /** L⁻¹·y of a vector whose numbers before {@code first} are 0. */
+  private double[] forward(double[] y, int first) {
+    double[] x = y.clone();
+    for (int i = first; i < x.length; i++) {
+      double[] row = rows[i];
+      double sum0 = 0;
+      double sum1 = 0;
+      double sum2 = 0;
+      double sum3 = 0;
+      int j = first;
+      for (; j + 3 < i; j += 4) {
+        sum0 += row[j] * x[j];
+        sum1 += row[j + 1] * x[j + 1];
+        sum2 += row[j + 2] * x[j + 2];
+        sum3 += row[j + 3] * x[j + 3];
+      }
+      for (; j < i; j++) {
+        sum0 += row[j] * x[j];
+      }
+      x[i] = (x[i] - (sum0 + sum1) - (sum2 + sum3)) / row[i];
+    }
+    return x;
+  }
+
+  /** G⁻¹·y. */
+  double[] solve(double[] y) {
+    double[] x = forward(y);
+    for (int i = x.length - 1; i >= 0; i--) {
+      x[i] /= rows[i][i];
+      subtract(x, x[i], rows[i], 0, i);
+    }
+    return x;
+  }
+
+  /** The block of G⁻¹ in those rows and columns. */
+  double[][] inverseBlock(int from, int to) {
+    double[][] solved = new double[to - from][];
+    for (int i = from; i < to; i++) {
+      double[] unit = new double[rows.length];
+      unit[i] = 1;
+      solved[i - from] = forward(unit, i);
+    }
+    double[][] block = new double[to - from][to - from];
+    for (int i = 0; i < block.length; i++) {
+      for (int j = 0; j < block.length; j++) {
+        block[i][j] = dot(solved[i], solved[j]);
+      }
+    }
+    return block;
+  }
+
+  static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,342 @@
+package io.github.swatchwright.estimate;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.optics.Film;
+import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * What a painted patch would show in a state of its paints, and how that depends on them: K and S
+ * add by volume, the film is opaque or lies over its base, and the surface is seen through.
+ *
+ * <p>A colour is observed as L*, a* and b*; a reflectance as the logit of internal reflectance in
+ * the bands that were measured.
+ */
+final class PatchModel {
+  /** Relative error of a film's thickness, as sd: nobody lays coats more evenly. */
+  private static final double THICKNESS_ERROR = 0.1;
+
+  private final PaintedPatch patch;
+  private final Viewing viewing;
+  private final List<String> paints;
+  private final List<PaintBatch> batches = new ArrayList<>();
+  private final double[] shares;
+  private final double[] amountErrors;
+  private final Readout readout;
+
+  /** What of a patch's internal reflectance is observed. */
+  private interface Readout {
+    double[] observed();
+
+    double[] of(double[] internal);
+
+    /** Derivative of value {@code row} by the internal reflectance of each band. */
+    double[][] slopes(double[] internal);
+
+    double[] variances();
+  }
+
+  PatchModel(PaintedPatch patch, Saunderson surface) {
+    this.patch = patch;
+    viewing = new Viewing(TristimulusWeights.D65, surface);
+    paints = List.copyOf(patch.amounts().keySet());
+    patch
+        .amounts()
+        .forEach(
+            (paint, amount) ->
+                amount.batch().ifPresent(label -> batches.add(new PaintBatch(paint, label))));
+    double whole = patch.amounts().values().stream().mapToDouble(PaintedPatch.Amount::volume).sum();
+    shares = paints.stream().mapToDouble(name -> amount(name).volume() / whole).toArray();
+    amountErrors = paints.stream().mapToDouble(name -> amount(name).error()).toArray();
+    readout =
+        patch.measured() instanceof Swatch.OfReflectance measured
+            ? new Logits(SwatchEvidence.spectrum(measured, patch.colourError(), surface))
+            : new Colour(patch.measured().lab(), viewing, patch.colourError());
+  }
+
+  private PaintedPatch.Amount amount(String paint) {
+    return Objects.requireNonNull(patch.amounts().get(paint));
+  }
+
+  List<String> paints() {
+    return paints;
+  }
+
+  /** The batches whose strength is unknown. */
+  List<PaintBatch> batches() {
+    return batches;
+  }
+
+  /** What the patch depends on: its paints, then its batches, by their keys. */
+  List<String> unknowns() {
+    return Stream.concat(paints.stream(), batches.stream().map(PaintBatch::key)).toList();
+  }
+
+  /** The colour to be expected. */
+  Lab lab(Map<String, double[]> states) {
+    return viewing.lab(internal(mixed(constants(states))));
+  }
+
+  /** ΔE00 between the measured colour and the one to be expected. */
+  double deltaE00(Map<String, double[]> states) {
+    return Ciede2000.deltaE(patch.measured().lab(), lab(states));
+  }
+
+  /** Measured minus expected. */
+  double[] residual(Map<String, double[]> states) {
+    double[] observed = readout.observed();
+    double[] expected = readout.of(internal(mixed(constants(states))));
+    for (int i = 0; i < observed.length; i++) {
+      observed[i] -= expected[i];
+    }
+    return observed;
+  }
+
+  /** Variances of the measured values' own errors. */
+  double[] variances() {
+    return readout.variances();
+  }
+
+  /** The patch linearised at a state. */
+  Linear linearise(Map<String, double[]> states) {
+    List<OpticalConstants> constants = constants(states);
+    OpticalConstants mixed = mixed(constants);
+    double[] internal = internal(mixed);
+    double[][] byInternal = readout.slopes(internal);
+    double[] byK = new double[Bands.COUNT];
+    double[] byS = new double[Bands.COUNT];
+    bandSlopes(mixed, byK, byS);
+    List<double[][]> jacobians = new ArrayList<>();
+    List<double[]> amounts = new ArrayList<>();
+    for (int p = 0; p < shares.length; p++) {
+      double[] masstone = OpticsState.masstone(Objects.requireNonNull(states.get(paints.get(p))));
+      double[][] bySelf = new double[byInternal.length][OpticsState.SIZE];
+      double[] byAmount = new double[byInternal.length];
+      OpticalConstants own = constants.get(p);
+      for (int band = 0; band < Bands.COUNT; band++) {
+        double k = own.k(band);
+        double s = own.s(band);
+        double byZ = -shares[p] * k * (1 + masstone[band]) * byK[band];
+        double byU = shares[p] * (k * byK[band] + s * byS[band]);
+        double byShare =
+            shares[p]
+                * ((k - mixed.k(band)) * byK[band] + (s - mixed.s(band)) * byS[band])
+                * amountErrors[p];
+        for (int row = 0; row < byInternal.length; row++) {
+          bySelf[row][band] = byInternal[row][band] * byZ;
+          bySelf[row][Bands.COUNT + band] = byInternal[row][band] * byU;
+          byAmount[row] += byInternal[row][band] * byShare;
+        }
+      }
+      jacobians.add(bySelf);
+      if (shares.length > 1) {
+        amounts.add(byAmount);
+      }
+    }
+    for (PaintBatch batch : batches) {
+      jacobians.add(byStrength(jacobians.get(paints.indexOf(batch.paint()))));
+    }
+    if (patch.over().isPresent()) {
+      amounts.add(byThickness(mixed, byInternal, byK, byS));
+    }
+    return new Linear(jacobians, noise(amounts));
+  }
+
+  /** A strength multiplies S in all bands at the same q, and so adds to u in all bands. */
+  private static double[][] byStrength(double[][] bySelf) {
+    double[][] jacobian = new double[bySelf.length][1];
+    for (int row = 0; row < jacobian.length; row++) {
+      for (int band = 0; band < Bands.COUNT; band++) {
+        jacobian[row][0] += bySelf[row][Bands.COUNT + band];
+      }
+    }
+    return jacobian;
+  }
+
+  private static double[] byThickness(
+      OpticalConstants mixed, double[][] byInternal, double[] byK, double[] byS) {
+    double[] shift = new double[byInternal.length];
+    for (int row = 0; row < shift.length; row++) {
+      for (int band = 0; band < Bands.COUNT; band++) {
+        double byLogX = mixed.k(band) * byK[band] + mixed.s(band) * byS[band];
+        shift[row] += byInternal[row][band] * byLogX * THICKNESS_ERROR;
+      }
+    }
+    return shift;
+  }
+
+  private double[][] noise(List<double[]> shifts) {
+    double[] variances = readout.variances();
+    double[][] noise = new double[variances.length][];
+    for (int i = 0; i < variances.length; i++) {
+      noise[i] = new double[i + 1];
+      noise[i][i] = variances[i];
+      for (double[] shift : shifts) {
+        for (int j = 0; j <= i; j++) {
+          noise[i][j] += shift[i] * shift[j];
+        }
+      }
+    }
+    return noise;
+  }
+
+  private List<OpticalConstants> constants(Map<String, double[]> states) {
+    return paints.stream()
+        .map(
+            name ->
+                OpticsState.constants(
+                    Objects.requireNonNull(states.get(name)), logStrength(name, states)))
+        .toList();
+  }
+
+  private double logStrength(String paint, Map<String, double[]> states) {
+    return amount(paint)
+        .batch()
+        .map(label -> Objects.requireNonNull(states.get(new PaintBatch(paint, label).key()))[0])
+        .orElse(0.0);
+  }
+
+  private OpticalConstants mixed(List<OpticalConstants> constants) {
+    return OpticalConstants.mix(constants.toArray(OpticalConstants[]::new), shares);
+  }
+
+  private double[] internal(OpticalConstants mixed) {
+    return patch.over().isEmpty() ? mixed.opaque() : mixed.filmOver(thickness(), base());
+  }
+
+  private double thickness() {
+    return patch.coats().orElse(1) * Film.COAT;
+  }
+
+  private double[] base() {
+    Saunderson surface = viewing.surface();
+    return Arrays.stream(patch.over().orElseThrow().reflectance().toArray())
+        .map(r -> surface.internal(Math.max(r, surface.k1())))
+        .toArray();
+  }
+
+  /** ∂R/∂K and ∂R/∂S in every band: opaque by dR/dq = −2R²/(1 − R²), films by differences. */
+  private void bandSlopes(OpticalConstants mixed, double[] byK, double[] byS) {
+    if (patch.over().isEmpty()) {
+      double[] r = mixed.opaque();
+      for (int band = 0; band < Bands.COUNT; band++) {
+        double byQ = -2 * r[band] * r[band] / ((1 - r[band]) * (1 + r[band]));
+        byK[band] = byQ / mixed.s(band);
+        byS[band] = -byQ * mixed.k(band) / (mixed.s(band) * mixed.s(band));
+      }
+      return;
+    }
+    double[] base = base();
+    double x = thickness();
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double k = mixed.k(band);
+      double s = mixed.s(band);
+      double step = 1e-5 * (k + s);
+      double lowK = Math.max(0, k - step);
+      double lowS = Math.max(0, s - step);
+      byK[band] =
+          (new Film(k + step, s, x).reflectanceOver(base[band])
+                  - new Film(lowK, s, x).reflectanceOver(base[band]))
+              / (k + step - lowK);
+      byS[band] =
+          (new Film(k, s + step, x).reflectanceOver(base[band])
+                  - new Film(k, lowS, x).reflectanceOver(base[band]))
+              / (s + step - lowS);
+    }
+  }
+
+  /** A patch linearised. */
+  static final class Linear {
+    private final List<double[][]> jacobians;
+    private final double[][] noise;
+
+    private Linear(List<double[][]> jacobians, double[][] noise) {
+      this.jacobians = jacobians;
+      this.noise = noise;
+    }
+
+    /** Derivatives by what it depends on, in the order of its unknowns. */
+    List<double[][]> jacobians() {
+      return jacobians;
+    }
+
+    /** The covariance of its error, lower triangle. */
+    double[][] noise() {
+      return noise;
+    }
+  }
+
+  /**
+   * L*, a* and b*.
+   *
+   * @param lab the measured colour
+   * @param viewing daylight and the shelf's surface
+   * @param sd the error of each
+   */
+  private record Colour(Lab lab, Viewing viewing, double sd) implements Readout {
+    @Override
+    public double[] observed() {
+      return new double[] {lab.l(), lab.a(), lab.b()};
+    }
+
+    @Override
+    public double[] of(double[] internal) {
+      Lab seen = viewing.lab(internal);
+      return new double[] {seen.l(), seen.a(), seen.b()};
+    }
+
+    @Override
+    public double[][] slopes(double[] internal) {
+      return viewing.labSlope(internal);
+    }
+
+    @Override
+    public double[] variances() {
+      return new double[] {sd * sd, sd * sd, sd * sd};
+    }
+  }
+
+  /**
+   * Logits of internal reflectance.
+   *
+   * @param spectrum the measured ones with their errors
+   */
+  private record Logits(SwatchEvidence.Spectrum spectrum) implements Readout {
+    @Override
+    public double[] observed() {
+      return spectrum.observed();
+    }
+
+    @Override
+    public double[] of(double[] internal) {
+      return spectrum.predict(Arrays.stream(internal).map(r -> Math.log(r / (1 - r))).toArray());
+    }
+
+    @Override
+    public double[][] slopes(double[] internal) {
+      double[][] slopes = spectrum.jacobian(new double[Bands.COUNT]);
+      for (double[] row : slopes) {
+        for (int band = 0; band < Bands.COUNT; band++) {
+          row[band] /= internal[band] * (1 - internal[band]);
+        }
+      }
+      return slopes;
+    }
+
+    @Override
+    public double[] variances() {
+      return spectrum.variances();
+    }
+  }
+}

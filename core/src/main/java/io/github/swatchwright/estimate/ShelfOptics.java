@@ -1,0 +1,222 @@
+package io.github.swatchwright.estimate;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.FittedOptics;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.Bands;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A shelf's optical constants: one estimate from all the evidence on it. Immutable; made once and
+ * used for any number of questions, from any thread.
+ */
+public final class ShelfOptics {
+  /** Share of light that the surface throws back in, unless the shelf states it. */
+  private static final double K2 = 0.4;
+
+  /** Share of light that the surface reflects, unless the shelf's darkest paint shows less. */
+  private static final double USUAL_K1 = 0.04;
+
+  /** Too high a k1 ruins darks: it stays below what the darkest channel on the shelf shows. */
+  private static final double SHARE_OF_DARKEST = 0.9;
+
+  private final Shelf shelf;
+  private final Saunderson surface;
+  private final Map<String, PaintOptics> byName;
+  private final EvidenceRows rows;
+  private final LowerTriangle factor;
+
+  private ShelfOptics(Shelf shelf, Saunderson surface, Map<String, PaintOptics> byName) {
+    this.shelf = shelf;
+    this.surface = surface;
+    this.byName = byName;
+    this.rows = rowsOf(byName);
+    this.factor = rows.factor();
+  }
+
+  private static EvidenceRows rowsOf(Map<String, PaintOptics> byName) {
+    Map<String, GaussianBelief> beliefs = new LinkedHashMap<>();
+    int size = 0;
+    for (PaintOptics optics : byName.values()) {
+      beliefs.put(optics.paint().name(), optics.belief());
+      for (FittedOptics.Row row : fittedRows(optics.paint())) {
+        size = Math.max(size, row.number() + 1);
+      }
+    }
+    EvidenceRows rows = new EvidenceRows(size, beliefs);
+    for (PaintOptics optics : byName.values()) {
+      for (FittedOptics.Row row : fittedRows(optics.paint())) {
+        rows.add(optics.paint().name(), row.number(), doubles(row.slopes()));
+      }
+    }
+    return rows;
+  }
+
+  EvidenceRows rows() {
+    return rows;
+  }
+
+  private static List<FittedOptics.Row> fittedRows(Paint paint) {
+    return paint.optics().map(FittedOptics::rows).orElse(List.of());
+  }
+
+  static double[] doubles(float[] values) {
+    double[] wide = new double[values.length];
+    for (int i = 0; i < wide.length; i++) {
+      wide[i] = values[i];
+    }
+    return wide;
+  }
+
+  /**
+   * Estimates all paints of the shelf that the model holds for; the others are left out, see {@link
+   * Paint#whyNotComputable}.
+   */
+  public static ShelfOptics estimate(Shelf shelf) {
+    Saunderson surface = shelf.surface().orElseGet(() -> chooseSurface(shelf));
+    Map<String, PaintOptics> byName = new LinkedHashMap<>();
+    for (Paint paint : shelf.paints()) {
+      if (paint.whyNotComputable().isEmpty()) {
+        byName.put(paint.name(), PaintOptics.estimate(paint, surface));
+      }
+    }
+    return new ShelfOptics(shelf, surface, byName);
+  }
+
+  private static Saunderson chooseSurface(Shelf shelf) {
+    double darkest =
+        shelf.paints().stream()
+            .map(Paint::masstone)
+            .flatMap(Optional::stream)
+            .mapToDouble(ShelfOptics::darkestChannel)
+            .min()
+            .orElse(1);
+    return new Saunderson(Math.min(USUAL_K1, SHARE_OF_DARKEST * Math.max(0, darkest)), K2);
+  }
+
+  /** The smallest of X/Xn, Y/Yn, Z/Zn, and of a measured reflectance's own values. */
+  static double darkestChannel(Swatch masstone) {
+    Xyz xyz = masstone.lab().toXyz();
+    WhitePoint white = xyz.white();
+    double channel =
+        Math.min(xyz.x() / white.xn(), Math.min(xyz.y() / white.yn(), xyz.z() / white.zn()));
+    return masstone instanceof Swatch.OfReflectance measured
+        ? Math.min(channel, Arrays.stream(measured.values()).min().orElse(1))
+        : channel;
+  }
+
+  /** The shelf that was estimated. */
+  public Shelf shelf() {
+    return shelf;
+  }
+
+  /** The surface correction that all of it shares. */
+  public Saunderson surface() {
+    return surface;
+  }
+
+  /**
+   * The covariance of values that depend on several paints: J·C·Jᵀ, with all that swatches and test
+   * cards say of the paints together.
+   *
+   * @param jacobians for each paint by its name, a row for each value; columns are the derivatives
+   *     by z in all bands, then by u
+   * @return as many rows and columns as the Jacobians have rows
+   */
+  public double[][] covarianceOf(Map<String, double[][]> jacobians) {
+    return rows.covarianceOf(jacobians, factor);
+  }
+
+  /** The same as values, which can be set against other values and against planned patches. */
+  public Dependence dependence(Map<String, double[][]> jacobians) {
+    return Dependence.of(jacobians, rows, factor);
+  }
+
+  /**
+   * A patch that is still to be painted.
+   *
+   * @param patch what will go into it, of the shelf's own batches, and how it will be measured; its
+   *     colour only says where the errors are taken, so the one that is expected will do
+   */
+  public PlannedPatch planned(PaintedPatch patch) {
+    PatchModel model = new PatchModel(patch, surface);
+    PatchModel.Linear at = model.linearise(states(patch));
+    Map<String, double[][]> jacobians = new LinkedHashMap<>();
+    for (int p = 0; p < model.paints().size(); p++) {
+      jacobians.put(model.paints().get(p), at.jacobians().get(p));
+    }
+    return new PlannedPatch(dependence(jacobians), at.noise());
+  }
+
+  /**
+   * The constants of paint that is expected to have some and was measured: the masstone moves
+   * smoothly until it has the measured colour, scattering stays.
+   *
+   * @param expected what its parts say
+   * @param measured its colour at full hiding
+   * @param sd error of the measured colour, above 0
+   */
+  public OpticalConstants asMeasured(OpticalConstants expected, Swatch measured, double sd) {
+    double[] internal = expected.opaque();
+    double[] state = new double[OpticsState.SIZE];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      state[band] = Math.log(internal[band] / (1 - internal[band]));
+      state[Bands.COUNT + band] = Math.log(expected.s(band));
+    }
+    return OpticsState.constants(
+        OpticsPrior.unseen().about(state).after(SwatchEvidence.of(measured, sd, surface)).mean());
+  }
+
+  /** The colour to be expected of a painted patch, under D65. */
+  public Lab lab(PaintedPatch patch) {
+    return new PatchModel(patch, surface).lab(states(patch));
+  }
+
+  private Map<String, double[]> states(PaintedPatch patch) {
+    Map<String, double[]> states = new LinkedHashMap<>();
+    patch
+        .amounts()
+        .forEach(
+            (name, amount) -> {
+              states.put(name, of(name).belief().mean());
+              amount
+                  .batch()
+                  .ifPresent(
+                      label ->
+                          states.put(
+                              new PaintBatch(name, label).key(), PaintBatch.unseen().mean()));
+            });
+    return states;
+  }
+
+  /** The paints that can be computed with, in the shelf's order. */
+  public List<PaintOptics> paints() {
+    return List.copyOf(byName.values());
+  }
+
+  /**
+   * One paint's optics.
+   *
+   * @throws IllegalArgumentException when the shelf doesn't hold it, or the model doesn't hold for
+   *     it
+   */
+  public PaintOptics of(String name) {
+    Paint paint = shelf.paint(name);
+    PaintOptics optics = byName.get(paint.name());
+    if (optics == null) {
+      throw new IllegalArgumentException(
+          paint.notComputable().orElseThrow() + ", so it can't be computed with");
+    }
+    return optics;
+  }
+}

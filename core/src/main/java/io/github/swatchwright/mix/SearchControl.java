@@ -1,0 +1,54 @@
+package io.github.swatchwright.mix;
+
+import io.github.swatchwright.argument.Require;
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
+
+/**
+ * How a search is run: none of this changes what a completed search finds.
+ *
+ * @param threads how many threads work on it, 1 to 256
+ * @param longest how long it may take; then it stops with what it has. {@link #UNLIMITED} for no
+ *     end
+ * @param cancelled asked every now and then, from any of the threads; true stops the search
+ * @param progress is told the share done; a completed search ends with 1
+ */
+public record SearchControl(
+    int threads, Duration longest, BooleanSupplier cancelled, Progress progress) {
+
+  /** Longer than any search. */
+  public static final Duration UNLIMITED = Duration.ofDays(365);
+
+  /** One thread, to the end, quietly. */
+  public static final SearchControl PLAIN =
+      new SearchControl(1, UNLIMITED, () -> false, Progress.UNHEARD);
+
+  /** Refuses a number of threads out of range and a negative duration. */
+  public SearchControl {
+    Require.within("threads", threads, 1, 256);
+    if (longest.isNegative() || longest.compareTo(UNLIMITED) > 0) {
+      throw new IllegalArgumentException(
+          "longest is " + longest + ", must be between 0 and " + UNLIMITED);
+    }
+  }
+
+  /** The same with another number of threads, 1 to 256. */
+  public SearchControl withThreads(int number) {
+    return new SearchControl(number, longest, cancelled, progress);
+  }
+
+  /** The same, stopping after so long. */
+  public SearchControl withLongest(Duration time) {
+    return new SearchControl(threads, time, cancelled, progress);
+  }
+
+  /** The same, stopping once this becomes true. */
+  public SearchControl withCancelled(BooleanSupplier stop) {
+    return new SearchControl(threads, longest, stop, progress);
+  }
+
+  /** The same, telling the share done. */
+  public SearchControl withProgress(Progress listener) {
+    return new SearchControl(threads, longest, cancelled, listener);
+  }
+}

@@ -1,0 +1,87 @@
+package io.github.swatchwright.search;
+
+import io.github.swatchwright.mix.Recipe;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A recipe that a search found, as indices into its {@link SearchSpace}.
+ *
+ * <p>Candidates are ordered by ΔE00, then by fewer paints, fewer drops, and the order of the paints
+ * on the shelf, so that every search that is exact gives the same list.
+ */
+public final class Candidate implements Comparable<Candidate> {
+  private static final Comparator<Candidate> ORDER =
+      Comparator.comparingDouble(Candidate::deltaE00)
+          .thenComparingInt(candidate -> candidate.paints.length)
+          .thenComparingInt(Candidate::totalDrops)
+          .thenComparing(candidate -> candidate.paints, Arrays::compare)
+          .thenComparing(candidate -> candidate.drops, Arrays::compare);
+
+  private final int[] paints;
+  private final int[] drops;
+  private final double deltaE00;
+
+  /**
+   * A candidate.
+   *
+   * @param paints ascending indices of the paints
+   * @param drops drops of each, at least 1
+   * @param deltaE00 difference of its predicted colour from the target
+   */
+  Candidate(int[] paints, int[] drops, double deltaE00) {
+    this.paints = paints.clone();
+    this.drops = drops.clone();
+    this.deltaE00 = deltaE00;
+  }
+
+  /** Difference of the predicted colour from the target. */
+  public double deltaE00() {
+    return deltaE00;
+  }
+
+  /** Whether it is another ratio of the same paints. */
+  boolean samePaints(Candidate other) {
+    return Arrays.equals(paints, other.paints);
+  }
+
+  private int totalDrops() {
+    return Arrays.stream(drops).sum();
+  }
+
+  /** The recipe, of the ingredients of the space that was searched. */
+  public Recipe recipe(SearchSpace space) {
+    List<Recipe.Drops> ofPaints = new ArrayList<>();
+    List<Recipe.PotDrops> ofPots = new ArrayList<>();
+    for (int i = 0; i < paints.length; i++) {
+      if (space.isPot(paints[i])) {
+        ofPots.add(new Recipe.PotDrops(space.pot(paints[i]), drops[i]));
+      } else {
+        ofPaints.add(new Recipe.Drops(space.paints().get(paints[i]).paint(), drops[i]));
+      }
+    }
+    return new Recipe(ofPaints, ofPots);
+  }
+
+  @Override
+  public int compareTo(Candidate other) {
+    return ORDER.compare(this, other);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Candidate that && compareTo(that) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Arrays.hashCode(paints) + Arrays.hashCode(drops)) + Double.hashCode(deltaE00);
+  }
+
+  @Override
+  public String toString() {
+    return Arrays.toString(drops) + " of " + Arrays.toString(paints) + ": ΔE00 " + deltaE00;
+  }
+}

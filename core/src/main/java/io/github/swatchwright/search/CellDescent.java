@@ -1,0 +1,220 @@
+package io.github.swatchwright.search;
+
+import io.github.swatchwright.spectrum.Bands;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Takes sets of paints down the tree of {@link RatioCell}s, {@link LaneKernel#LANES} sets at a
+ * time: a cell whose box of XYZ misses the target's region is left out for that set, the ratios of
+ * a leaf are computed in single precision, and those within reach in double precision, in the very
+ * arithmetic of {@link ExhaustiveSearch}. What it learns of a cell's colours it leaves in {@link
+ * SetBoxes}; a set that has been here before goes straight to its leaves. For one thread.
+ */
+final class CellDescent {
+  private static final int LANES = LaneKernel.LANES;
+
+  /** A region is worked out anew when the limit has shrunk by this. */
+  private static final double SHRUNK = 0.98;
+
+  private final BandTables tables;
+  private final SetsOfSize sets;
+  private final WaitingCell root;
+  private final List<WaitingCell> leaves = new ArrayList<>();
+  private final ExactMix exact;
+  private SearchRun run;
+  private TargetRegion region;
+
+  private final float[][][] k;
+  private final float[][][] s;
+  private final float[][][] r;
+  private final float[][] low = LaneKernel.byBand();
+  private final float[][] high = LaneKernel.byBand();
+  private final float[][] lowSums = new float[3][LANES];
+  private final float[][] highSums = new float[3][LANES];
+  private final float[][] colour = new float[3][LANES];
+  private final float[] outside = new float[LANES];
+  private final int[] paints = new int[LANES];
+  private final float[] drops;
+
+  CellDescent(CompiledShelf shelf, SetsOfSize sets, SearchRun run) {
+    tables = shelf.tables();
+    this.sets = sets;
+    this.run = run;
+    exact = new ExactMix(shelf, sets, run);
+    root = new WaitingCell(sets.ratios, leaves);
+    region = regionOf(run);
+    k = new float[sets.size][Bands.COUNT][LANES];
+    s = new float[sets.size][Bands.COUNT][LANES];
+    r = new float[sets.size][Bands.COUNT + 1][LANES];
+    drops = new float[sets.size];
+  }
+
+  private TargetRegion regionOf(SearchRun search) {
+    return new TargetRegion(search.target, search.map, search.limit(), tables);
+  }
+
+  /** Turns to another search, or to a new limit; forgets what waits. */
+  void turnTo(SearchRun other) {
+    run = other;
+    exact.turnTo(other);
+    region = regionOf(other);
+    root.clear();
+  }
+
+  /** The region of the present limit, or a little more. */
+  TargetRegion region() {
+    double limit = run.limit();
+    if (limit < SHRUNK * region.limit) {
+      region = regionOf(run);
+    }
+    return region;
+  }
+
+  /** Takes a set; it may have to wait for others. */
+  void add(long set) {
+    SetBoxes boxes = sets.boxes;
+    if (boxes != null && boxes.hasParts()) {
+      int rank = sets.rank(set);
+      if (boxes.part(rank, 0) != 0) {
+        addLeaves(boxes, set, rank);
+        return;
+      }
+    }
+    addTo(root, set);
+  }
+
+  private void addTo(WaitingCell node, long set) {
+    node.add(set);
+    if (node.count >= LANES) {
+      descend(node, LANES);
+    }
+  }
+
+  private void addLeaves(SetBoxes boxes, long set, int rank) {
+    TargetRegion within = region();
+    for (int leaf = 0; leaf < leaves.size(); leaf++) {
+      if (within.meets(boxes.part(rank, leaf))) {
+        addTo(leaves.get(leaf), set);
+      }
+    }
+  }
+
+  /** Works off all that waits. */
+  void finish() {
+    finish(root);
+  }
+
+  private void finish(WaitingCell node) {
+    descend(node, 1);
+    for (WaitingCell child : node.children) {
+      finish(child);
+    }
+  }
+
+  private void descend(WaitingCell node, int least) {
+    while (node.count >= least && !run.stops()) {
+      int lanes = Math.min(LANES, node.count);
+      node.count -= lanes;
+      gather(node, lanes);
+      if (node.isBestTried()) {
+        for (RatioCell leaf : node.leaves) {
+          tryAll(node, leaf, lanes);
+        }
+        continue;
+      }
+      for (WaitingCell child : node.children) {
+        sift(node, child, lanes);
+      }
+      for (WaitingCell child : node.children) {
+        descend(child, LANES);
+      }
+    }
+  }
+
+  private void gather(WaitingCell node, int lanes) {
+    for (int place = 0; place < sets.size; place++) {
+      for (int lane = 0; lane < lanes; lane++) {
+        paints[lane] = sets.paint(node.waiting[node.count + lane], place);
+      }
+      tables.copyDrops(lanes, paints, k[place], s[place]);
+    }
+  }
+
+  private void sift(WaitingCell node, WaitingCell child, int lanes) {
+    TargetRegion within = region();
+    float[][] corners = child.cell.corners;
+    for (int corner = 0; corner < corners.length; corner++) {
+      LaneKernel.reflect(lanes, k, s, corners[corner], tables.rest, r[corner]);
+    }
+    LaneKernel.span(lanes, r, low, high);
+    Arrays.fill(outside, 0);
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.weigh(lanes, low, tables.positive[i], lowSums[i]);
+      LaneKernel.weigh(lanes, high, tables.positive[i], highSums[i]);
+      LaneKernel.outside(lanes, lowSums[i], highSums[i], within.from[i], within.to[i], outside);
+    }
+    SetBoxes boxes = sets.boxes;
+    boolean remembers = boxes != null && boxes.hasParts();
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
+    }
+    RatioCell cell = child.cell;
+    node.sifted += lanes;
+    for (int lane = 0; lane < lanes; lane++) {
+      long set = node.waiting[node.count + lane];
+      long box = BoxWord.ofF(lowSums, highSums, lane);
+      boolean meets = outside[lane] == 0 && within.meets(box);
+      if (meets) {
+        child.add(set);
+        node.kept++;
+      }
+      if (remembers && boxes != null && (!meets || cell.children.isEmpty())) {
+        boxes.setUnknownParts(sets.rank(set), cell.firstLeaf, cell.firstLeaf + cell.leaves, box);
+      }
+    }
+  }
+
+  private void tryAll(WaitingCell node, RatioCell leaf, int lanes) {
+    SetBoxes boxes = sets.boxes;
+    boolean remembers = boxes != null && boxes.hasParts();
+    float[][] least = lowSums;
+    float[][] most = highSums;
+    for (int i = 0; i < 3; i++) {
+      Arrays.fill(least[i], Float.MAX_VALUE);
+      Arrays.fill(most[i], -Float.MAX_VALUE);
+    }
+    for (int[] ratio : leaf.ratios) {
+      for (int i = 0; i < drops.length; i++) {
+        drops[i] = ratio[i];
+      }
+      LaneKernel.reflect(lanes, k, s, drops, tables.rest, r[0]);
+      for (int i = 0; i < 3; i++) {
+        LaneKernel.weigh(lanes, r[0], tables.weights[i], colour[i]);
+        LaneKernel.encode(lanes, (float) tables.surface[i], colour[i]);
+      }
+      LaneKernel.lab(lanes, colour[0], colour[1], colour[2]);
+      TargetRegion within = region();
+      Arrays.fill(outside, 0);
+      for (int i = 0; i < 3; i++) {
+        LaneKernel.apart(lanes, colour[i], within.middle[i], within.reach[i], outside);
+        if (remembers) {
+          LaneKernel.widen(lanes, colour[i], least[i], most[i]);
+        }
+      }
+      for (int lane = 0; lane < lanes; lane++) {
+        if (outside[lane] == 0 && within.meets(colour[0][lane], colour[1][lane], colour[2][lane])) {
+          exact.offer(node.waiting[node.count + lane], ratio);
+        }
+      }
+    }
+    if (remembers && boxes != null) {
+      for (int lane = 0; lane < lanes; lane++) {
+        long set = node.waiting[node.count + lane];
+        boxes.setPart(sets.rank(set), leaf.firstLeaf, BoxWord.ofLab(least, most, lane));
+      }
+    }
+  }
+}

@@ -1,0 +1,217 @@
+package io.github.swatchwright.search;
+
+import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.spectrum.Bands;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.IntStream;
+
+/**
+ * A {@link SearchSpace} made ready for any number of targets: exact, as {@link ExhaustiveSearch},
+ * and faster. Thread-safe; what it remembers of the paints' mixes grows while it is used, up to a
+ * bound, and makes later searches faster without changing what they find.
+ *
+ * <p><b>Why nothing is missed.</b> In a band, q = K/S of a mix is ΣcᵢKᵢ/ΣcᵢSᵢ, so over a simplex of
+ * shares it lies between its values at the corners: with q₀ the largest of them, Σcᵢ(Kᵢ − q₀Sᵢ) ≤ 0
+ * at the corners and, being linear, everywhere. The seen reflectance falls with q, so it lies
+ * between its values at the corners too; the weights are not negative (those that are, by less than
+ * 10⁻³ in all, are taken at their worst), so X, Y and Z of every mix of the cell lie between the
+ * sums of the least and of the greatest reflectances. A cell is left out when that box misses the
+ * one that {@link io.github.swatchwright.difference.Ciede2000Reach} proves to hold all colours
+ * within the limit, or when {@link io.github.swatchwright.difference.Ciede2000Bound} proves that it
+ * is beyond. All of it is in single precision, with margins proved in {@link BandTables} and {@link
+ * TargetRegion}; only double precision decides what is found. Paints whose K or S per drop is
+ * outside 10⁻¹⁵ to 10¹⁵ are searched exhaustively.
+ */
+public final class CompiledShelf {
+  /** First recipes up to here are looked for. */
+  private static final double NEAR = 3;
+
+  /** When there are too few, pairs up to these are, for the sake of a limit. */
+  private static final double[] FAR = {10, 30, Double.POSITIVE_INFINITY};
+
+  /** Boxes are remembered up to so many bytes, or this share of the heap when that is less. */
+  private static final long MOST_BYTES = 192L << 20;
+
+  private static final double SHARE_OF_HEAP = 0.375;
+
+  private final SearchSpace space;
+  private final double[][] absorption;
+  private final double[][] scattering;
+  private final int[] order;
+  private final BandTables tables;
+  private final List<SetsOfSize> sizes = new ArrayList<>();
+  private final Queue<TargetMap> idleMaps = new ConcurrentLinkedQueue<>();
+
+  private CompiledShelf(SearchSpace space) {
+    this.space = space;
+    absorption = space.absorptionPerDrop();
+    scattering = space.scatteringPerDrop();
+    BandTables asOnShelf = new BandTables(space);
+    int paints = space.size();
+    order = byLuminance(asOnShelf, paints);
+    tables = asOnShelf.reordered(order);
+    long words =
+        (long) Math.min(MOST_BYTES, SHARE_OF_HEAP * Runtime.getRuntime().maxMemory()) / Long.BYTES;
+    int most = Math.min(Math.min(space.mostPaints(), paints), space.mostDrops());
+    for (int size = 2; size <= most; size++) {
+      SetsOfSize sets = SetsOfSize.of(size, paints, space.mostDrops(), words);
+      sizes.add(sets);
+      words -= sets.words();
+    }
+  }
+
+  /** Makes a space ready; most of the work is left to the first search. */
+  public static CompiledShelf of(SearchSpace space) {
+    return new CompiledShelf(space);
+  }
+
+  private static int[] byLuminance(BandTables tables, int paints) {
+    double[] luminance = new double[paints];
+    for (int paint = 0; paint < paints; paint++) {
+      for (int band = 0; band < Bands.COUNT; band++) {
+        double k = tables.k[paint * Bands.COUNT + band];
+        double s = tables.s[paint * Bands.COUNT + band];
+        luminance[paint] +=
+            tables.weights[1][band] * s / (k + tables.rest * s + Math.sqrt(k * (k + 2 * s)));
+      }
+    }
+    return IntStream.range(0, paints)
+        .boxed()
+        .sorted(Comparator.comparingDouble(paint -> luminance[paint]))
+        .mapToInt(paint -> paint)
+        .toArray();
+  }
+
+  /** What it takes to remember the boxes. */
+  long bytes() {
+    return Long.BYTES * sizes.stream().mapToLong(SetsOfSize::words).sum();
+  }
+
+  /** The recipes that are searched. */
+  public SearchSpace space() {
+    return space;
+  }
+
+  BandTables tables() {
+    return tables;
+  }
+
+  /** The index on the shelf of a paint in the order of this search. */
+  int onShelf(int place) {
+    return order[place];
+  }
+
+  /** The most drops that a recipe may hold of an ingredient, by its index on the shelf. */
+  int mostOf(int ingredient) {
+    return space.mostOf(ingredient);
+  }
+
+  MixColour mixColour(Lab target, int paints) {
+    return new MixColour(space, absorption, scattering, target, paints);
+  }
+
+  /**
+   * The nearest recipes, as {@link RecipeSearch#nearest} finds them.
+   *
+   * @param target the wanted colour, relative to the white of the space's light
+   * @param count the most recipes to return, at least 1
+   */
+  public List<Candidate> nearest(Lab target, int count) {
+    return search(target, count, SearchControl.PLAIN).candidates();
+  }
+
+  /**
+   * The nearest recipes of each target, in order.
+   *
+   * @param control threads share the targets out; a stop ends every target's search
+   */
+  public List<SearchOutcome> nearest(List<Lab> targets, int count, SearchControl control) {
+    return new SearchBatch(this, targets, count, control).run();
+  }
+
+  /**
+   * The nearest recipes, under the caller's control.
+   *
+   * @param target the wanted colour, relative to the white of the space's light
+   * @param count the most recipes to return, at least 1
+   */
+  public SearchOutcome search(Lab target, int count, SearchControl control) {
+    Require.within("count", count, 1, Integer.MAX_VALUE);
+    if (!tables.withinRange) {
+      List<Candidate> all = new ExhaustiveSearch().nearest(space, target, count);
+      return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
+    }
+    BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
+    TargetMap map = idleMaps.poll();
+    if (map == null) {
+      map = new TargetMap(target);
+    } else {
+      map.turnTo(target);
+    }
+    try (Crew crew = new Crew(control.threads())) {
+      SearchOutcome outcome = search(new SearchRun(map, best, control), crew);
+      idleMaps.add(map);
+      return outcome;
+    }
+  }
+
+  private SearchOutcome search(SearchRun run, Crew crew) {
+    BestCandidates best = run.best;
+    offerSingles(run);
+    double proven = pass(sizes, NEAR, run, crew);
+    if (best.limit() > NEAR && !run.isStopped()) {
+      List<SetsOfSize> pairs = sizes.subList(0, Math.min(1, sizes.size()));
+      for (int i = 0; i < FAR.length && best.limit() == Double.POSITIVE_INFINITY; i++) {
+        pass(pairs, FAR[i], run, crew);
+      }
+      proven = Math.max(NEAR, pass(sizes, Double.POSITIVE_INFINITY, run, crew));
+    }
+    if (run.isStopped()) {
+      return stopped(best, proven);
+    }
+    run.finish();
+    List<Candidate> all = best.sorted();
+    return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
+  }
+
+  /** Finds all up to a cap in sets of these sizes; returns a ΔE00 below which none was left out. */
+  private double pass(List<SetsOfSize> of, double cap, SearchRun run, Crew crew) {
+    run.setCap(cap);
+    double recipes = sizes.stream().mapToDouble(SetsOfSize::recipes).sum();
+    double proven = Double.POSITIVE_INFINITY;
+    for (SetsOfSize sets : of) {
+      if (run.stops()) {
+        return 0;
+      }
+      double share = sets.recipes() / recipes;
+      proven = Math.min(proven, new SizeSearch(this, sets, run, share).run(crew));
+    }
+    return proven;
+  }
+
+  private static SearchOutcome stopped(BestCandidates best, double proven) {
+    List<Candidate> all = best.sorted();
+    double found = all.isEmpty() ? Double.POSITIVE_INFINITY : all.get(0).deltaE00();
+    return new SearchOutcome(all, false, Math.min(proven, found));
+  }
+
+  /** Offers every paint by itself. */
+  void offerSingles(SearchRun run) {
+    MixColour colour = mixColour(run.target, 1);
+    int[] one = {1};
+    for (int paint = 0; paint < absorption.length; paint++) {
+      colour.add(0, paint, 1);
+      double limit = run.best.limit();
+      double deltaE00 = colour.deltaE00(limit);
+      if (deltaE00 <= limit && deltaE00 < Double.POSITIVE_INFINITY) {
+        run.best.offer(new Candidate(new int[] {paint}, one, deltaE00));
+      }
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package io.github.swatchwright.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Threads that do the same work at once, piece after piece; one of them is the caller's. */
+final class Crew implements AutoCloseable {
+  private final int threads;
+  private final @Nullable ExecutorService others;
+
+  Crew(int threads) {
+    this.threads = threads;
+    others = threads == 1 ? null : Executors.newFixedThreadPool(threads - 1);
+  }
+
+  /** What each comes to. Waits for all; what one of them throws is thrown. */
+  <T> List<T> each(Supplier<T> work) {
+    if (others == null) {
+      return List.of(work.get());
+    }
+    try {
+      List<Future<T>> futures = new ArrayList<>();
+      for (int i = 1; i < threads; i++) {
+        futures.add(others.submit(work::get));
+      }
+      List<T> results = new ArrayList<>();
+      results.add(work.get());
+      for (Future<T> future : futures) {
+        results.add(future.get());
+      }
+      return results;
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while a search was under way", e);
+    }
+  }
+
+  @Override
+  public void close() {
+    if (others != null) {
+      others.shutdown();
+    }
+  }
+}

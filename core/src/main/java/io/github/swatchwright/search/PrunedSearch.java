@@ -1,0 +1,59 @@
+package io.github.swatchwright.search;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.paint.Medium;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds what {@link ExhaustiveSearch} finds, in the same order, but leaves out what provably can't
+ * be near; see {@link CompiledShelf}. It remembers the last few spaces that it searched, so that
+ * another target of the same space is found much faster. Thread-safe.
+ */
+public final class PrunedSearch implements RecipeSearch {
+  /** A shelf is searched medium by medium, and a match may ask for several kinds of recipes. */
+  private static final int REMEMBERED = 4 * Medium.values().length;
+
+  /** Those searched before may hold so many bytes while another is made ready. */
+  private static final long MOST_BYTES = 48L << 20;
+
+  private final Map<SearchSpace, CompiledShelf> shelves = new LinkedHashMap<>(4, 0.75f, true);
+
+  /** A search that remembers nothing yet. */
+  public PrunedSearch() {}
+
+  @Override
+  public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
+    return compiled(space).nearest(target, count);
+  }
+
+  @Override
+  public SearchOutcome search(SearchSpace space, Lab target, int count, SearchControl control) {
+    return compiled(space).search(target, count, control);
+  }
+
+  /** The space made ready; the same object as before while it is remembered. */
+  public CompiledShelf compiled(SearchSpace space) {
+    synchronized (shelves) {
+      CompiledShelf known = shelves.get(space);
+      if (known != null) {
+        return known;
+      }
+      Iterator<CompiledShelf> eldest = shelves.values().iterator();
+      while (eldest.hasNext() && (shelves.size() >= REMEMBERED || bytes() > MOST_BYTES)) {
+        eldest.next();
+        eldest.remove();
+      }
+      CompiledShelf shelf = CompiledShelf.of(space);
+      shelves.put(space, shelf);
+      return shelf;
+    }
+  }
+
+  private long bytes() {
+    return shelves.values().stream().mapToLong(CompiledShelf::bytes).sum();
+  }
+}

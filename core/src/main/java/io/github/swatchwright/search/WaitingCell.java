@@ -1,0 +1,87 @@
+package io.github.swatchwright.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A {@link RatioCell}, the sets that wait for it, and how well looking at its children pays. */
+final class WaitingCell {
+  /** So many children of sets are looked at before it is judged whether that pays. */
+  private static final int PROBES = 16 * LaneKernel.LANES;
+
+  /** After so many rounds without looking it is judged anew: the limit falls meanwhile. */
+  private static final int PATIENCE = 32;
+
+  final RatioCell cell;
+  final List<WaitingCell> children = new ArrayList<>();
+
+  /** The leaves at or below it. */
+  final List<RatioCell> leaves = new ArrayList<>();
+
+  /** The first {@link #count} of these. */
+  final long[] waiting = new long[2 * LaneKernel.LANES];
+
+  int count;
+
+  /** Children of sets that were looked at. */
+  int sifted;
+
+  /** Those of them that stayed. */
+  int kept;
+
+  private int rounds;
+
+  /**
+   * A cell with all below it.
+   *
+   * @param leafCells receives the leaves at or below it, from left to right
+   */
+  WaitingCell(RatioCell cell, List<WaitingCell> leafCells) {
+    this.cell = cell;
+    for (RatioCell child : cell.children) {
+      WaitingCell below = new WaitingCell(child, leafCells);
+      children.add(below);
+      leaves.addAll(below.leaves);
+    }
+    if (children.isEmpty()) {
+      leafCells.add(this);
+      leaves.add(cell);
+    }
+  }
+
+  void add(long set) {
+    waiting[count++] = set;
+  }
+
+  /**
+   * Whether to compute all ratios for the next sets rather than look at the children's corners
+   * first: at a leaf, and where so many children stay that looking costs more than it saves.
+   */
+  boolean isBestTried() {
+    if (children.isEmpty()) {
+      return true;
+    }
+    int corners = children.size() * cell.corners.length;
+    int ratios = cell.ratios.length;
+    if (sifted < PROBES || (double) kept / sifted * ratios + corners < ratios) {
+      return false;
+    }
+    rounds++;
+    if (rounds == PATIENCE) {
+      forget();
+    }
+    return true;
+  }
+
+  private void forget() {
+    sifted = 0;
+    kept = 0;
+    rounds = 0;
+  }
+
+  /** Forgets what waits, here and below, and how well looking paid. */
+  void clear() {
+    count = 0;
+    forget();
+    children.forEach(WaitingCell::clear);
+  }
+}
