@@ -18,9 +18,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Pots that came out wrong, with the truth hidden from the corrector and drops that scatter. */
+@Tag("statistics")
 class CorrectorTest {
   private static final double SCATTER = 0.08;
   private static final double METER = 0.3;

@@ -25,9 +25,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Shelves whose paints have another surface than the usual one. */
+@Tag("statistics")
 class SurfaceFitTest {
   private static final Saunderson[] SURFACES = {
     new Saunderson(0.015, 0.55), new Saunderson(0.03, 0.25), new Saunderson(0.02, 0.4)

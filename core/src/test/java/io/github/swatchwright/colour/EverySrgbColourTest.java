@@ -3,9 +3,11 @@ package io.github.swatchwright.colour;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The table of 8-bit colours against the plain form, all of it. */
+@Tag("statistics")
 class EverySrgbColourTest {
   private static final int GREENS_AND_BLUES = 256 * 256;
 

@@ -31,6 +31,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.function.Function;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -40,6 +41,7 @@ import org.junit.jupiter.api.Test;
  * <p>Targets are colours of random mixes of three paints in any parts, so that they are within
  * reach and no recipe of whole drops hits them but by chance.
  */
+@Tag("statistics")
 class SturdinessTest {
   private static final int TARGETS = 300;
   private static final int POTS = 40;

@@ -21,12 +21,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * What test cards buy, and whether the intervals say so: mixes of two and three paints against a
  * known truth, over six invented shelves.
  */
+@Tag("statistics")
 class CardLadderTest {
   private static final int SHELVES = 6;
   private static final int MIXES = 340;

@@ -15,9 +15,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What each piece of evidence buys: predictions of two-paint mixes against a known truth. */
+@Tag("statistics")
 class EvidenceLadderTest {
   private static final long[] SEEDS = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12};
 

@@ -24,12 +24,14 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Intervals on paints of other kinds than those on which their widths were set: ready-mixed paints,
  * and pigments whose spectra are random curves of no family.
  */
+@Tag("statistics")
 class OtherFamiliesTest {
   private static final int SHELVES = 10;
   private static final int PAINTS = 10;
