@@ -36,8 +36,28 @@ class MarkupTest {
   }
 
   @Property(tries = 200)
-  void anyTextComesBackFromAnXmlReader(@ForAll String text) {
-    String read = Xml.parse(Markup.of("p", text).with("title", text).toString()).getTextContent();
-    assertThat(read.codePoints().count()).isEqualTo(text.codePoints().count());
+  void anyTextComesBackFromAnXmlReaderButForWhatXmlCannotHold(@ForAll String text) {
+    String read = Xml.parse(Markup.of("p", text).toString()).getTextContent();
+    assertThat(read).isEqualTo(asXmlHoldsIt(text));
+  }
+
+  /** XML 1.0, section 2.2; a carriage return counts as none, since readers change it (2.11). */
+  private static String asXmlHoldsIt(String text) {
+    StringBuilder held = new StringBuilder();
+    text.codePoints()
+        .map(point -> isXmlCharacter(point) ? point : 0xFFFD)
+        .forEach(held::appendCodePoint);
+    return held.toString();
+  }
+
+  /** Control characters and non-characters are discouraged there, and left out here. */
+  private static boolean isXmlCharacter(int point) {
+    boolean discouraged =
+        point >= 0x7F && point <= 0x9F
+            || point >= 0xFDD0 && point <= 0xFDEF
+            || (point & 0xFFFE) == 0xFFFE;
+    boolean allowed =
+        point == 0x9 || point == 0xA || point >= 0x20 && point <= 0xD7FF || point >= 0xE000;
+    return allowed && !discouraged;
   }
 }

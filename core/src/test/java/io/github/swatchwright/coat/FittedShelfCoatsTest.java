@@ -15,9 +15,7 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -81,19 +79,5 @@ class FittedShelfCoatsTest {
   private static double last(Shelf shelf, String coats) {
     List<CoatStep> steps = predictor(shelf).predict(base(shelf), Coats.parse(coats, shelf));
     return steps.get(steps.size() - 1).prediction().intervalDeltaE00();
-  }
-
-  @Test
-  void withEachPaintsOwnCovarianceTheSpreadWouldBeAnother() {
-    ShelfOptics optics = ShelfOptics.estimate(FITTED);
-    double[][] jacobian = new double[1][72];
-    Arrays.fill(jacobian[0], 36, 72, 1);
-    double white = optics.of("Titanium white").covarianceOf(jacobian)[0][0];
-    double blue = optics.of("Phthalo blue").covarianceOf(jacobian)[0][0];
-
-    double together =
-        optics.covarianceOf(Map.of("Titanium white", jacobian, "Phthalo blue", jacobian))[0][0];
-
-    assertThat(together).isNotCloseTo(white + blue, within(0.05 * (white + blue)));
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.swatchwright.testdata.ExternalCheck;
 import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -12,22 +11,16 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@Tag("external")
 class AreaCoverageTest {
-  private static final ExternalCheck YULE_NIELSEN =
-      ExternalCheck.against(
-          "Yule and Nielsen 1951, worked by hand", "reflectance of a tint by area");
-
   @ParameterizedTest(name = "Yule & Nielsen 1951, worked by hand: a = 0.3, n = {0}, R = {1}")
   @CsvSource({"1, 0.61", "1.7, 0.5291", "2, 0.5076"})
   void tintHasTheWorkedReflectance(double n, double reflectance) {
     // Four digits are given, so half of the last one is allowed.
-    YULE_NIELSEN.near(AreaCoverage.yuleNielsen(0.3, 0.05, 0.85, n), reflectance, 5e-5);
+    assertThat(AreaCoverage.yuleNielsen(0.3, 0.05, 0.85, n)).isCloseTo(reflectance, within(5e-5));
   }
 
   @Test
