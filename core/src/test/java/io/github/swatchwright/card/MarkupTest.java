@@ -53,11 +53,11 @@ class MarkupTest {
   /** Control characters and non-characters are discouraged there, and left out here. */
   private static boolean isXmlCharacter(int point) {
     boolean discouraged =
-        point >= 0x7F && point <= 0x9F
-            || point >= 0xFDD0 && point <= 0xFDEF
+        (point >= 0x7F && point <= 0x9F)
+            || (point >= 0xFDD0 && point <= 0xFDEF)
             || (point & 0xFFFE) == 0xFFFE;
     boolean allowed =
-        point == 0x9 || point == 0xA || point >= 0x20 && point <= 0xD7FF || point >= 0xE000;
+        point == 0x9 || point == 0xA || (point >= 0x20 && point <= 0xD7FF) || point >= 0xE000;
     return allowed && !discouraged;
   }
 }
