@@ -170,4 +170,21 @@ public final class ColourSpread {
     }
     return distances;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ColourSpread that
+        && centre.equals(that.centre)
+        && Arrays.deepEquals(root, that.root);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * centre.hashCode() + Arrays.deepHashCode(root);
+  }
+
+  @Override
+  public String toString() {
+    return "ColourSpread[centre=" + centre + ", sd=" + Arrays.toString(standardDeviations()) + "]";
+  }
 }

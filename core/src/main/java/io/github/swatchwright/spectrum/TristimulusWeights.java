@@ -148,6 +148,19 @@ public final class TristimulusWeights {
     return observer;
   }
 
+  /** Whether the other weights are of the same light and observer. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TristimulusWeights that
+        && illuminant.equals(that.illuminant)
+        && observer == that.observer;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * illuminant.hashCode() + observer.hashCode();
+  }
+
   @Override
   public String toString() {
     return "TristimulusWeights[" + illuminant + ", " + observer + "]";
