@@ -11,6 +11,7 @@ import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.paint.Use;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -35,6 +36,16 @@ import java.util.stream.Stream;
 record CsvHeader(
     Map<ShelfColumn, Integer> columns, NavigableMap<Double, Integer> bands, int width) {
   private static final Make[] MAKES = {Make.SINGLE_PIGMENT, Make.READY_MIXED};
+
+  /** What a column holds that is true or not. */
+  private enum YesNo {
+    YES,
+    NO;
+
+    private String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
 
   /** Reads the first line; what can't be taken is added to {@code bad}. */
   static CsvHeader of(CsvRecord record, List<BadLine> bad) {
@@ -84,21 +95,24 @@ record CsvHeader(
           "has " + record.fields().size() + " fields, must have " + width + " as the first line");
     }
     return new Paint(
-            text(record, ShelfColumn.NAME).strip(),
-            word(record, ShelfColumn.MEDIUM, Medium.values(), Medium::word)
-                .orElseGet(missing::mediumOfPaint),
-            word(record, ShelfColumn.FINISH, Finish.values(), Finish::word).orElse(Finish.MATT),
-            word(record, ShelfColumn.MAKE, MAKES, Make::word).orElse(Make.UNSTATED),
-            masstone(record),
-            hiding(record),
-            number(record, ShelfColumn.DROP_MILLILITRES).orElse(Paint.USUAL_DROP_MILLILITRES),
-            number(record, ShelfColumn.SWATCH_ERROR),
-            word(record, ShelfColumn.EFFECT, Effect.values(), Effect::word),
-            text(record, ShelfColumn.NOTES))
-        .withBottle(
-            new Bottle(
-                number(record, ShelfColumn.LEFT_MILLILITRES),
-                number(record, ShelfColumn.PRICE_PER_MILLILITRE)));
+        text(record, ShelfColumn.NAME).strip(),
+        word(record, ShelfColumn.MEDIUM, Medium.values(), Medium::word)
+            .orElseGet(missing::mediumOfPaint),
+        word(record, ShelfColumn.FINISH, Finish.values(), Finish::word).orElse(Finish.MATT),
+        word(record, ShelfColumn.MAKE, MAKES, Make::word).orElse(Make.UNSTATED),
+        masstone(record),
+        hiding(record),
+        number(record, ShelfColumn.DROP_MILLILITRES).orElse(Paint.USUAL_DROP_MILLILITRES),
+        number(record, ShelfColumn.SWATCH_ERROR),
+        word(record, ShelfColumn.EFFECT, Effect.values(), Effect::word),
+        text(record, ShelfColumn.NOTES),
+        Optional.empty(),
+        new Bottle(
+            number(record, ShelfColumn.LEFT_MILLILITRES),
+            number(record, ShelfColumn.PRICE_PER_MILLILITRE)),
+        word(record, ShelfColumn.USE, Use.values(), Use::word).orElse(Use.PAINT),
+        word(record, ShelfColumn.THINNED, YesNo.values(), YesNo::word).orElse(YesNo.NO)
+            == YesNo.YES);
   }
 
   private String text(CsvRecord record, ShelfColumn column) {

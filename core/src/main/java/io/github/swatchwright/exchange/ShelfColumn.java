@@ -4,6 +4,7 @@ import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.paint.Use;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
@@ -33,6 +34,8 @@ enum ShelfColumn {
   SWATCH_ERROR("swatchError", paint -> plain(paint.swatchError())),
   LEFT_MILLILITRES("leftMillilitres", paint -> plain(paint.bottle().leftMillilitres())),
   PRICE_PER_MILLILITRE("pricePerMillilitre", paint -> plain(paint.bottle().pricePerMillilitre())),
+  USE("use", paint -> paint.use() == Use.PAINT ? "" : paint.use().word()),
+  THINNED("thinned", paint -> paint.thinned() ? "yes" : ""),
   EFFECT("effect", paint -> paint.effect().map(effect -> effect.word()).orElse("")),
   NOTES("notes", Paint::notes);
 

@@ -16,9 +16,9 @@ import java.util.stream.Collectors;
  * A shelf as CSV (RFC 4180). The first line names the columns, in any order: {@code name} and, of
  * those that are needed, {@code medium, finish, make, srgb, lab_l, lab_a, lab_b, coats,
  * contrastRatio, scattering, hidingWord, dropMillilitres, swatchError, leftMillilitres,
- * pricePerMillilitre, effect, notes}, with the meaning that they have in the JSON format; {@code
- * nm_400} and the like hold a reflectance. A shelf that is written reads back equal, but for its
- * name, a stated surface, and what test cards have taught.
+ * pricePerMillilitre, use, thinned, effect, notes}, with the meaning that they have in the JSON
+ * format; {@code nm_400} and the like hold a reflectance. A shelf that is written reads back equal,
+ * but for its name, a stated surface, and what test cards have taught.
  */
 public final class ShelfCsv {
   /** What the name of a column of reflectances begins with; its wavelength in nm follows. */

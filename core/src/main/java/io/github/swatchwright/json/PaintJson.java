@@ -7,6 +7,7 @@ import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Use;
 import java.io.IOException;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -29,7 +30,9 @@ final class PaintJson {
             "effect",
             "notes",
             "optics",
-            "bottle");
+            "bottle",
+            "use",
+            "thinned");
     return element.make(
         () ->
             new Paint(
@@ -55,7 +58,12 @@ final class PaintJson {
                     .map(field -> field.oneOf(List.of(Effect.values()), Effect::word)),
                 fields.optional("notes").map(JsonElement::text).orElse(""),
                 fields.optional("optics").map(OpticsJson::read),
-                fields.optional("bottle").map(BottleJson::read).orElse(Bottle.UNSTATED)));
+                fields.optional("bottle").map(BottleJson::read).orElse(Bottle.UNSTATED),
+                fields
+                    .optional("use")
+                    .map(field -> field.oneOf(List.of(Use.values()), Use::word))
+                    .orElse(Use.PAINT),
+                fields.optional("thinned").map(JsonElement::truth).orElse(false)));
   }
 
   private static Make make(JsonElement field) {
@@ -90,6 +98,12 @@ final class PaintJson {
       OpticsJson.write(json, paint.optics().get());
     }
     BottleJson.write(json, paint.bottle());
+    if (paint.use() != Use.PAINT) {
+      json.writeStringField("use", paint.use().word());
+    }
+    if (paint.thinned()) {
+      json.writeBooleanField("thinned", true);
+    }
     json.writeEndObject();
   }
 }

@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  * @param notes free text
  * @param optics what test cards have taught about it
  * @param bottle what is left of it, and what it costs
+ * @param use what the bottle is for
+ * @param thinned whether it comes ready to use, so that it isn't thinned again
  */
 public record Paint(
     String name,
@@ -32,7 +34,9 @@ public record Paint(
     Optional<Effect> effect,
     String notes,
     Optional<FittedOptics> optics,
-    Bottle bottle) {
+    Bottle bottle,
+    Use use,
+    boolean thinned) {
 
   /** A drop from a hobby dropper bottle (common practice: 18 to 35 drops to the millilitre). */
   public static final double USUAL_DROP_MILLILITRES = 0.04;
@@ -60,34 +64,223 @@ public record Paint(
     }
   }
 
-  /** A matt paint with a masstone and nothing else known. */
-  public static Paint of(String name, Medium medium, Swatch masstone) {
+  /** A matt body colour of which nothing else is known; test cards may carry its colour. */
+  public static Paint of(String name, Medium medium) {
     return new Paint(
         name,
         medium,
         Finish.MATT,
         Make.UNSTATED,
-        Optional.of(masstone),
+        Optional.empty(),
         Optional.empty(),
         USUAL_DROP_MILLILITRES,
         OptionalDouble.empty(),
         Optional.empty(),
-        "");
+        "",
+        Optional.empty(),
+        Bottle.UNSTATED,
+        Use.PAINT,
+        false);
   }
 
-  /** A paint that no test card has touched. */
-  public Paint(
-      String name,
-      Medium medium,
-      Finish finish,
-      Make make,
-      Optional<Swatch> masstone,
-      Optional<Hiding> hiding,
-      double dropMillilitres,
-      OptionalDouble swatchError,
-      Optional<Effect> effect,
-      String notes) {
-    this(
+  /** A matt body colour with a masstone and nothing else known. */
+  public static Paint of(String name, Medium medium, Swatch masstone) {
+    return of(name, medium).withMasstone(masstone);
+  }
+
+  /** This paint by another name. */
+  public Paint withName(String newName) {
+    return new Paint(
+        newName,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint of another medium. */
+  public Paint withMedium(Medium newMedium) {
+    return new Paint(
+        name,
+        newMedium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with another finish. */
+  public Paint withFinish(Finish newFinish) {
+    return new Paint(
+        name,
+        medium,
+        newFinish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint, known to be made in the stated way. */
+  public Paint withMake(Make newMake) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        newMake,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with another colour at full hiding. */
+  public Paint withMasstone(Swatch newMasstone) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        Optional.of(newMasstone),
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with a hiding figure. */
+  public Paint withHiding(Hiding newHiding) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        Optional.of(newHiding),
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with drops of another volume, in ml. */
+  public Paint withDropMillilitres(double newDropMillilitres) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        newDropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with the error of its masstone stated, as sd of L*, a* and b*. */
+  public Paint withSwatchError(double sd) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        OptionalDouble.of(sd),
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with a look that keeps it out of computed mixes. */
+  public Paint withEffect(Effect newEffect) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        Optional.of(newEffect),
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with other notes. */
+  public Paint withNotes(String newNotes) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        newNotes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with what test cards have taught about it. */
+  public Paint withOptics(FittedOptics fitted) {
+    return new Paint(
         name,
         medium,
         finish,
@@ -98,23 +291,15 @@ public record Paint(
         swatchError,
         effect,
         notes,
-        Optional.empty());
+        Optional.of(fitted),
+        bottle,
+        use,
+        thinned);
   }
 
-  /** A paint without anything written down about its bottle. */
-  public Paint(
-      String name,
-      Medium medium,
-      Finish finish,
-      Make make,
-      Optional<Swatch> masstone,
-      Optional<Hiding> hiding,
-      double dropMillilitres,
-      OptionalDouble swatchError,
-      Optional<Effect> effect,
-      String notes,
-      Optional<FittedOptics> optics) {
-    this(
+  /** This paint with something written down about its bottle. */
+  public Paint withBottle(Bottle newBottle) {
+    return new Paint(
         name,
         medium,
         finish,
@@ -126,53 +311,47 @@ public record Paint(
         effect,
         notes,
         optics,
-        Bottle.UNSTATED);
+        newBottle,
+        use,
+        thinned);
   }
 
-  /** This paint with what test cards have taught about it. */
-  public Paint withOptics(FittedOptics fitted) {
-    return with(make, hiding, swatchError, Optional.of(fitted), bottle);
-  }
-
-  /** This paint, known to be made in the stated way. */
-  public Paint withMake(Make newMake) {
-    return with(newMake, hiding, swatchError, optics, bottle);
-  }
-
-  /** This paint with a hiding figure. */
-  public Paint withHiding(Hiding newHiding) {
-    return with(make, Optional.of(newHiding), swatchError, optics, bottle);
-  }
-
-  /** This paint with the error of its masstone stated. */
-  public Paint withSwatchError(double sd) {
-    return with(make, hiding, OptionalDouble.of(sd), optics, bottle);
-  }
-
-  /** This paint with something written down about its bottle. */
-  public Paint withBottle(Bottle newBottle) {
-    return with(make, hiding, swatchError, optics, newBottle);
-  }
-
-  private Paint with(
-      Make newMake,
-      Optional<Hiding> newHiding,
-      OptionalDouble newSwatchError,
-      Optional<FittedOptics> newOptics,
-      Bottle newBottle) {
+  /** This paint for another use. */
+  public Paint withUse(Use newUse) {
     return new Paint(
         name,
         medium,
         finish,
-        newMake,
+        make,
         masstone,
-        newHiding,
+        hiding,
         dropMillilitres,
-        newSwatchError,
+        swatchError,
         effect,
         notes,
-        newOptics,
-        newBottle);
+        optics,
+        bottle,
+        newUse,
+        thinned);
+  }
+
+  /** This paint, ready to use or not. */
+  public Paint withThinned(boolean newThinned) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        newThinned);
   }
 
   /** Why the model can't compute with this paint; empty when it can. */

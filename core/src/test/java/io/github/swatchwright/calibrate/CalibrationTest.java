@@ -31,17 +31,10 @@ class CalibrationTest {
 
   private static Paint unseen(Pigment pigment) {
     Paint paint = pigment.swatch(Make.SINGLE_PIGMENT);
-    return new Paint(
-        paint.name(),
-        paint.medium(),
-        paint.finish(),
-        paint.make(),
-        Optional.empty(),
-        Optional.empty(),
-        paint.dropMillilitres(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        "");
+    return Paint.of(paint.name(), paint.medium())
+        .withFinish(paint.finish())
+        .withMake(paint.make())
+        .withDropMillilitres(paint.dropMillilitres());
   }
 
   private static double worst(InventedCards invented, Shelf shelf, List<String> names) {
@@ -201,18 +194,7 @@ class CalibrationTest {
   void aDropOfAnotherSizeCountsByItsVolume() {
     InventedCards invented = new InventedCards(18, 0, 0);
     Paint white = invented.pigment("white").withContrastRatio();
-    Paint large =
-        new Paint(
-            "oxide 0",
-            white.medium(),
-            white.finish(),
-            white.make(),
-            white.masstone(),
-            white.hiding(),
-            3 * white.dropMillilitres(),
-            white.swatchError(),
-            white.effect(),
-            "");
+    Paint large = white.withName("oxide 0").withDropMillilitres(3 * white.dropMillilitres());
     Mix mix = new Mix(List.of(new Mix.Part(white, 6), new Mix.Part(large, 1)));
 
     TestCard card = TestCard.ofMix(mix, white.masstone().orElseThrow());

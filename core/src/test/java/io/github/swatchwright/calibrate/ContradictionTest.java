@@ -60,17 +60,10 @@ class ContradictionTest {
     Paint known = paints.get(5);
     paints.set(
         5,
-        new Paint(
-            known.name(),
-            known.medium(),
-            known.finish(),
-            known.make(),
-            Optional.empty(),
-            Optional.empty(),
-            known.dropMillilitres(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            ""));
+        Paint.of(known.name(), known.medium())
+            .withFinish(known.finish())
+            .withMake(known.make())
+            .withDropMillilitres(known.dropMillilitres()));
     List<TestCard> cards = new ArrayList<>();
     for (int i = 1; i < 5; i++) {
       cards.add(
@@ -90,17 +83,10 @@ class ContradictionTest {
     InventedCards invented = new InventedCards(451, 0.05, 0.5);
     List<Paint> paints = new ArrayList<>(invented.shelf().paints());
     Paint unseen =
-        new Paint(
-            "unseen",
-            paints.get(0).medium(),
-            paints.get(0).finish(),
-            paints.get(0).make(),
-            Optional.empty(),
-            Optional.empty(),
-            paints.get(0).dropMillilitres(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            "");
+        Paint.of("unseen", paints.get(0).medium())
+            .withFinish(paints.get(0).finish())
+            .withMake(paints.get(0).make())
+            .withDropMillilitres(paints.get(0).dropMillilitres());
     paints.add(unseen);
     List<TestCard> cards = new ArrayList<>();
     for (int white : new int[] {1, 5, 10}) {

@@ -38,17 +38,7 @@ record LargeShelf(Shelf shelf, CardSet cards) {
 
   private static Paint renamed(Pigment pigment, int family) {
     Paint paint = pigment.withContrastRatio();
-    return new Paint(
-        name(pigment.name(), family),
-        paint.medium(),
-        paint.finish(),
-        paint.make(),
-        paint.masstone(),
-        paint.hiding(),
-        paint.dropMillilitres(),
-        paint.swatchError(),
-        paint.effect(),
-        "");
+    return paint.withName(name(pigment.name(), family));
   }
 
   private static String name(String pigment, int family) {

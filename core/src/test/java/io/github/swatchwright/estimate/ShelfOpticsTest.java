@@ -23,7 +23,6 @@ import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -129,17 +128,11 @@ class ShelfOpticsTest {
   @Test
   void paintsThatTheModelDoesNotHoldForAreLeftOutWithTheirReason() {
     Paint brass =
-        new Paint(
-            "brass",
-            Medium.ACRYLIC,
-            Finish.GLOSS,
-            Make.UNSTATED,
-            Optional.of(new Swatch.OfSrgb(Srgb.parse("#B08D4A"))),
-            Optional.empty(),
-            0.04,
-            OptionalDouble.empty(),
-            Optional.of(Effect.METALLIC),
-            "");
+        Paint.of("brass", Medium.ACRYLIC)
+            .withFinish(Finish.GLOSS)
+            .withMasstone(new Swatch.OfSrgb(Srgb.parse("#B08D4A")))
+            .withEffect(Effect.METALLIC)
+            .withDropMillilitres(0.04);
     Shelf shelf = Shelf.of("two", List.of(brass, swatch("white", "#F0F0F0")));
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     assertThat(optics.paints()).extracting(known -> known.paint().name()).containsExactly("white");

@@ -47,17 +47,13 @@ class ShelfCsvTest {
   @Test
   void hostileNamesAndNotesReadBackEqual() {
     Paint paint =
-        new Paint(
-                "=1+1, \"<script>\" \u202E\uD83D\uDEA2",
-                Medium.OIL,
-                Finish.GLOSS,
-                Make.READY_MIXED,
-                Optional.empty(),
-                Optional.of(new Hiding.Scattering(1e-4)),
-                0.1 + 0.2,
-                OptionalDouble.of(1.0 / 3),
-                Optional.empty(),
-                "two\r\nlines, \"quoted\"")
+        Paint.of("=1+1, \"<script>\" \u202E\uD83D\uDEA2", Medium.OIL)
+            .withFinish(Finish.GLOSS)
+            .withMake(Make.READY_MIXED)
+            .withHiding(new Hiding.Scattering(1e-4))
+            .withDropMillilitres(0.1 + 0.2)
+            .withSwatchError(1.0 / 3)
+            .withNotes("two\r\nlines, \"quoted\"")
             .withBottle(new Bottle(OptionalDouble.of(12.5), OptionalDouble.of(0.1)));
     Shelf shelf = Shelf.of("bench", List.of(paint));
 

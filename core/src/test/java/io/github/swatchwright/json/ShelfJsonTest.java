@@ -22,7 +22,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,17 +42,15 @@ class ShelfJsonTest {
             "my shelf");
 
     Paint expected =
-        new Paint(
-            "Yellow oxide",
-            Medium.LACQUER,
-            Finish.GLOSS,
-            Make.SINGLE_PIGMENT,
-            Optional.of(new Swatch.OfSrgb(Srgb.parse("#C48A2C"))),
-            Optional.of(new Hiding.Coats(3)),
-            0.045,
-            OptionalDouble.of(1.5),
-            Optional.of(Effect.PEARL),
-            "free text");
+        Paint.of("Yellow oxide", Medium.LACQUER)
+            .withFinish(Finish.GLOSS)
+            .withMake(Make.SINGLE_PIGMENT)
+            .withMasstone(new Swatch.OfSrgb(Srgb.parse("#C48A2C")))
+            .withHiding(new Hiding.Coats(3))
+            .withEffect(Effect.PEARL)
+            .withDropMillilitres(0.045)
+            .withSwatchError(1.5)
+            .withNotes("free text");
     assertThat(shelf)
         .isEqualTo(new Shelf("Dredger", List.of(expected), Optional.of(new Saunderson(0.03, 0.5))));
   }
@@ -62,19 +59,7 @@ class ShelfJsonTest {
   void takesNameAndMediumForAPaint() {
     Paint paint = paintOf("\"name\":\"Grey\",\"medium\":\"acrylic\"");
 
-    assertThat(paint)
-        .isEqualTo(
-            new Paint(
-                "Grey",
-                Medium.ACRYLIC,
-                Finish.MATT,
-                Make.UNSTATED,
-                Optional.empty(),
-                Optional.empty(),
-                Paint.USUAL_DROP_MILLILITRES,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                ""));
+    assertThat(paint).isEqualTo(Paint.of("Grey", Medium.ACRYLIC));
   }
 
   @Test

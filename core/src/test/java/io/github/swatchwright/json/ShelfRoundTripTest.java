@@ -3,6 +3,7 @@ package io.github.swatchwright.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Bottle;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Hiding;
@@ -10,6 +11,7 @@ import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Use;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
@@ -53,7 +55,9 @@ class ShelfRoundTripTest {
                 Arbitraries.of(Medium.class),
                 Arbitraries.of(Finish.class),
                 Arbitraries.of(Make.class),
-                Arbitraries.of(Effect.class).optional())
+                Arbitraries.of(Effect.class).optional(),
+                Arbitraries.of(Use.class),
+                Arbitraries.of(true, false))
             .as(Kind::new);
     return Combinators.combine(
             names,
@@ -75,10 +79,15 @@ class ShelfRoundTripTest {
                     drop,
                     error.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                     kind.effect,
-                    notes));
+                    notes,
+                    Optional.empty(),
+                    Bottle.UNSTATED,
+                    kind.use,
+                    kind.thinned));
   }
 
-  private record Kind(Medium medium, Finish finish, Make make, Optional<Effect> effect) {}
+  private record Kind(
+      Medium medium, Finish finish, Make make, Optional<Effect> effect, Use use, boolean thinned) {}
 
   private static Arbitrary<Hiding> hidings() {
     return Arbitraries.oneOf(

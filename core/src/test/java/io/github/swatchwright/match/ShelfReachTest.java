@@ -7,15 +7,12 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
-import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ShelfReachTest {
@@ -104,17 +101,10 @@ class ShelfReachTest {
   @Test
   void needsAPaintToComputeWith() {
     Paint brass =
-        new Paint(
-            "Brass",
-            Medium.ACRYLIC,
-            Finish.SATIN,
-            Make.UNSTATED,
-            Optional.of(new Swatch.OfLab(Lab.ofD65(60, 5, 40))),
-            Optional.empty(),
-            Paint.USUAL_DROP_MILLILITRES,
-            OptionalDouble.empty(),
-            Optional.of(Effect.METALLIC),
-            "");
+        Paint.of("Brass", Medium.ACRYLIC)
+            .withFinish(Finish.SATIN)
+            .withMasstone(new Swatch.OfLab(Lab.ofD65(60, 5, 40)))
+            .withEffect(Effect.METALLIC);
 
     assertThatThrownBy(() -> reach(brass))
         .hasMessage("the shelf 'bench' holds no paint that can be computed with");

@@ -102,17 +102,10 @@ class CardLadderTest {
         pigments.stream()
             .map(
                 pigment ->
-                    new Paint(
-                        pigment.name(),
-                        pigment.withContrastRatio().medium(),
-                        pigment.withContrastRatio().finish(),
-                        pigment.withContrastRatio().make(),
-                        Optional.of(reflectance(pigment.truth(), random)),
-                        pigment.withContrastRatio().hiding(),
-                        Paint.USUAL_DROP_MILLILITRES,
-                        OptionalDouble.of(INSTRUMENT_ERROR),
-                        Optional.empty(),
-                        ""))
+                    pigment
+                        .withContrastRatio()
+                        .withMasstone(reflectance(pigment.truth(), random))
+                        .withSwatchError(INSTRUMENT_ERROR))
             .toList();
     Shelf instrument = Shelf.of("invented", spectra);
     List<PaintedPatch> ladders = new ArrayList<>();
@@ -136,17 +129,7 @@ class CardLadderTest {
 
   private static Paint noisy(Paint paint, Random random) {
     Lab lab = paint.masstone().orElseThrow().lab();
-    return new Paint(
-        paint.name(),
-        paint.medium(),
-        paint.finish(),
-        paint.make(),
-        Optional.of(new Swatch.OfLab(blurred(lab, random))),
-        paint.hiding(),
-        paint.dropMillilitres(),
-        paint.swatchError(),
-        paint.effect(),
-        "");
+    return paint.withMasstone(new Swatch.OfLab(blurred(lab, random)));
   }
 
   private static Lab blurred(Lab lab, Random random) {

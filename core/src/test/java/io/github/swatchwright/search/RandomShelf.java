@@ -38,17 +38,7 @@ final class RandomShelf {
   private Paint paint(String name, Make make) {
     Paint plain = Paint.of(name, Medium.ACRYLIC, new Swatch.OfLab(colour()));
     double drop = Paint.USUAL_DROP_MILLILITRES * (random.nextInt(3) == 0 ? 1.25 : 1);
-    return new Paint(
-        name,
-        plain.medium(),
-        plain.finish(),
-        make,
-        plain.masstone(),
-        plain.hiding(),
-        drop,
-        plain.swatchError(),
-        plain.effect(),
-        "");
+    return plain.withName(name).withMake(make).withDropMillilitres(drop);
   }
 
   /** A colour that sRGB can show, with L* from 8 to 96. */
