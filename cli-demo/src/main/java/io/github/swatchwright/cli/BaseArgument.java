@@ -3,9 +3,8 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import java.util.Locale;
 
-/** A base on the command line: a colour, a paint or a mix. */
+/** Reads what lies under a coat from the command line: a colour, a paint or a mix. */
 final class BaseArgument {
   private BaseArgument() {}
 
@@ -20,12 +19,7 @@ final class BaseArgument {
     if (shelf.paints().stream().anyMatch(paint -> paint.name().equalsIgnoreCase(trimmed))) {
       return new Base.OfMix(Mix.of(shelf.paint(trimmed)));
     }
-    boolean colour =
-        trimmed.startsWith("#")
-            || trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")
-            || trimmed.contains("@")
-            || !trimmed.contains(":");
-    if (!colour) {
+    if (ColourNotation.of(trimmed) == ColourNotation.NAME && trimmed.contains(":")) {
       return new Base.OfMix(Mix.parse(trimmed, shelf));
     }
     GivenColour given = ColourArgument.parse(trimmed, shelf, reference, output);

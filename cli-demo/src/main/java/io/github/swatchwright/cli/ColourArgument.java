@@ -10,52 +10,36 @@ import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import java.nio.file.Path;
-import java.util.Locale;
 
-/** A colour on the command line. */
+/** Reads a colour on the command line: as numbers, from a photo, or a paint of the shelf. */
 final class ColourArgument {
   private ColourArgument() {}
 
   /**
-   * Reads {@code #RRGGBB}, {@code lab(L, a, b)}, {@code photo.jpg@x,y,w,h} or the name of a paint.
-   * What must be said about a colour from a photo is told.
+   * Reads a colour in any {@link ColourNotation}, and prints the doubts about a colour from a
+   * photo.
    *
    * @param text the colour
    * @param shelf the paints
-   * @param reference what tells the light of photos
-   * @param output where to tell
-   * @throws IllegalArgumentException when it is none of them
+   * @param reference how the light of photos is known
+   * @param output where the doubts are printed
+   * @throws IllegalArgumentException when the text is no colour, or names no paint of the shelf
    */
   static GivenColour parse(String text, Shelf shelf, PhotoReference reference, Output output) {
     String trimmed = text.trim();
-    if (trimmed.startsWith("#")) {
-      return GivenColour.of(new Swatch.OfSrgb(Srgb.parse(trimmed)));
-    }
-    if (trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")) {
-      return GivenColour.of(new Swatch.OfLab(Lab.parse(trimmed)));
-    }
-    int at = trimmed.lastIndexOf('@');
-    if (isARegion(trimmed)) {
-      GivenColour colour =
-          GivenColour.of(
-              trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
-      colour.note().ifPresent(output::note);
-      return colour;
-    }
-    return GivenColour.of(masstone(trimmed, shelf));
-  }
-
-  /** Whether a colour is given by the name of a paint. */
-  static boolean isAName(String text) {
-    String trimmed = text.trim();
-    return !trimmed.startsWith("#")
-        && !trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")
-        && !isARegion(trimmed);
-  }
-
-  private static boolean isARegion(String text) {
-    int at = text.lastIndexOf('@');
-    return at > 0 && text.substring(at).matches("@[^,]*,[^,]*,[^,]*,[^,]*");
+    return switch (ColourNotation.of(trimmed)) {
+      case SRGB -> GivenColour.of(new Swatch.OfSrgb(Srgb.parse(trimmed)));
+      case LAB -> GivenColour.of(new Swatch.OfLab(Lab.parse(trimmed)));
+      case PHOTO -> {
+        int at = trimmed.lastIndexOf('@');
+        GivenColour colour =
+            GivenColour.of(
+                trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
+        colour.note().ifPresent(output::note);
+        yield colour;
+      }
+      case NAME -> GivenColour.of(masstone(trimmed, shelf));
+    };
   }
 
   private static PhotoColour photo(String file, String region, PhotoReference reference) {

@@ -191,7 +191,7 @@ final class MatchCommand implements Command {
 
   /** The target: any colour, or a paint that is to be done without. */
   private MatchRequest targetRequest(ShelfOptics optics, TristimulusWeights light) {
-    boolean named = ColourArgument.isAName(target);
+    boolean named = ColourNotation.of(target) == ColourNotation.NAME;
     if (!named && (sameHiding || targetShelf != null)) {
       throw new IllegalArgumentException(
           (sameHiding ? "--same-hiding" : "--target-shelf")

@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,11 +78,7 @@ record ShadeArguments(Shelf shelf, PhotoReference reference, Output output) {
 
   private Shade shade(String text) {
     String trimmed = text.trim();
-    boolean colour =
-        trimmed.startsWith("#")
-            || trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")
-            || trimmed.matches(".+@[^,]*,[^,]*,[^,]*,[^,]*");
-    if (colour) {
+    if (ColourNotation.of(trimmed) != ColourNotation.NAME) {
       return new Shade.OfColour(colour(trimmed));
     }
     try {
