@@ -5,12 +5,12 @@ import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.SurfaceMap;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
 final class Doubts {
   /** A figure for hiding further from what is usual of the kind than so many sd is doubted. */
   private static final double DOUBTED_SD = 3;
+
+  /** A stated make is doubted when the other one is more probable than this. */
+  private static final double SURE_OF_OTHER_MAKE = 0.9;
 
   /** A matt surface scatters more white light than a colour as dark as this (common practice). */
   private static final double DARKEST_MATT = 10;
@@ -40,9 +43,10 @@ final class Doubts {
    *
    * @param optics what was estimated of it
    * @param surface the surface that it was estimated under
-   * @param isStated whether its shelf states the surface
+   * @param statedSurface the surface that its shelf states
    */
-  static List<String> of(PaintOptics optics, Saunderson surface, boolean isStated) {
+  static List<String> of(
+      PaintOptics optics, Saunderson surface, Optional<Saunderson> statedSurface) {
     Paint paint = optics.paint();
     List<String> doubts = new ArrayList<>();
     paint
@@ -54,17 +58,24 @@ final class Doubts {
                 doubts.add(
                     "has a colour that no surface can have, so it was read or typed wrongly");
               }
-              if (isStated && ShelfOptics.darkestChannel(masstone) < surface.k1()) {
-                doubts.add(
-                    "is darker than the surface that the shelf states, k1 = " + surface.k1());
-              }
+              statedSurface
+                  .filter(stated -> ShelfSurface.darkestChannel(masstone) < stated.k1())
+                  .ifPresent(
+                      stated ->
+                          doubts.add(
+                              String.format(
+                                  Locale.ROOT,
+                                  "is darker than the surface that the shelf states, k1 = %s: the"
+                                      + " whole shelf is computed with k1 = %.3g instead",
+                                  stated.k1(),
+                                  surface.k1())));
               if (paint.finish() == Finish.MATT && lab.l() < DARKEST_MATT) {
                 doubts.add("is darker than matt paint gets: was its shine left out?");
               }
               if (isStrengthUnknown(paint, lab)) {
                 doubts.add("is dark and has no figure for hiding, so its strength is a guess");
               }
-              hiding(optics, masstone, surface).ifPresent(doubts::add);
+              hiding(optics).ifPresent(doubts::add);
             });
     OptionalDouble error = paint.swatchError();
     if (error.isPresent() && error.getAsDouble() > LARGE_ERROR) {
@@ -80,26 +91,33 @@ final class Doubts {
         && lab.l() < DARK;
   }
 
-  /** Compares the figure for hiding with what paints of this make and lightness usually do. */
-  private static Optional<String> hiding(PaintOptics optics, Swatch masstone, Saunderson surface) {
+  /** Compares what is stated of hiding with what paints of this make and colour usually do. */
+  private static Optional<String> hiding(PaintOptics optics) {
     Paint paint = optics.paint();
-    if (paint.hiding().isEmpty()) {
+    if (paint.hiding().isEmpty() || optics.scattering().isEmpty()) {
       return Optional.empty();
     }
-    OpticsPrior.Scattering usual =
-        OpticsPrior.Scattering.of(
-            paint.make(),
-            masstone.lab(),
-            OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface)));
-    double away = (optics.meanLogScattering() - usual.mean()) / usual.sd();
-    if (Math.abs(away) <= DOUBTED_SD) {
+    ScatteringBelief scattering = optics.scattering().get();
+    Make make = paint.make() == Make.UNSTATED ? scattering.likelierMake() : paint.make();
+    Make other = make == Make.READY_MIXED ? Make.SINGLE_PIGMENT : Make.READY_MIXED;
+    if (scattering.kind(other).weight() > SURE_OF_OTHER_MAKE
+        && Math.abs(scattering.kind(other).surprise()) <= DOUBTED_SD) {
+      return Optional.of(
+          "is said to be "
+              + make.word()
+              + " but hides as paints of its colour do that are "
+              + other.word()
+              + ": check its make");
+    }
+    double surprise = scattering.kind(make).surprise();
+    if (Math.abs(surprise) <= DOUBTED_SD) {
       return Optional.empty();
     }
     return Optional.of(
         "is said to hide far "
-            + (away > 0 ? "better" : "worse")
+            + (surprise > 0 ? "better" : "worse")
             + " than paints of its kind and colour: "
-            + (away > 0 ? "" : "unless it is a wash, ")
+            + (surprise > 0 ? "" : "unless it is a wash, ")
             + "check its figure for hiding");
   }
 }

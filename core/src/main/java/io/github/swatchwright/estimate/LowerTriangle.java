@@ -8,6 +8,9 @@ package io.github.swatchwright.estimate;
 final class LowerTriangle {
   private static final int PANEL = 48;
 
+  /** A hundred times the rounding of one operation. */
+  private static final double EDGE = 2e-14;
+
   private final double[][] rows;
 
   private LowerTriangle(double[][] rows) {
@@ -17,19 +20,27 @@ final class LowerTriangle {
   /**
    * Factors a matrix in place.
    *
+   * <p>Where rounding leaves nothing of a row that the rows before it nearly determine, a share of
+   * {@value #EDGE} of its own variance is left: the row then counts as known from the others, and
+   * the factor stays usable.
+   *
    * @param rows its lower triangle, which is overwritten
-   * @throws IllegalArgumentException when it isn't positive definite
+   * @throws IllegalArgumentException when a variance isn't above 0, or a number isn't finite
    */
   static LowerTriangle factor(double[][] rows) {
+    double[] variances = new double[rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      variances[i] = rows[i][i];
+    }
     for (int start = 0; start < rows.length; start += PANEL) {
       int end = Math.min(rows.length, start + PANEL);
-      factorPanel(rows, start, end);
+      factorPanel(rows, variances, start, end);
       subtractPanel(rows, start, end);
     }
     return new LowerTriangle(rows);
   }
 
-  private static void factorPanel(double[][] rows, int start, int end) {
+  private static void factorPanel(double[][] rows, double[] variances, int start, int end) {
     for (int i = start; i < rows.length; i++) {
       double[] row = rows[i];
       for (int j = start; j < Math.min(end, i + 1); j++) {
@@ -39,10 +50,10 @@ final class LowerTriangle {
           rest -= row[m] * other[m];
         }
         if (i == j) {
-          if (!(rest > 0)) {
+          if (!(variances[i] > 0 && rest < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("the matrix isn't positive definite in row " + i);
           }
-          row[j] = Math.sqrt(rest);
+          row[j] = Math.sqrt(Math.max(rest, EDGE * variances[i]));
         } else {
           row[j] = rest / other[j];
         }
@@ -109,6 +120,21 @@ final class LowerTriangle {
         sum0 += row[j] * x[j];
       }
       x[i] = (x[i] - (sum0 + sum1) - (sum2 + sum3)) / row[i];
+    }
+    return x;
+  }
+
+  /** L⁻¹·Y for a matrix of as many rows, whose columns may be any number. */
+  double[][] forwardRows(double[][] y) {
+    double[][] x = new double[y.length][];
+    for (int i = 0; i < y.length; i++) {
+      x[i] = y[i].clone();
+      for (int j = 0; j < i; j++) {
+        subtract(x[i], rows[i][j], x[j], 0, x[i].length);
+      }
+      for (int column = 0; column < x[i].length; column++) {
+        x[i][column] /= rows[i][i];
+      }
     }
     return x;
   }

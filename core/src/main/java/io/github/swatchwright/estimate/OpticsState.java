@@ -1,6 +1,7 @@
 package io.github.swatchwright.estimate;
 
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.FittedOptics;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.Arrays;
@@ -23,6 +24,15 @@ final class OpticsState {
     double[] state = Arrays.copyOf(fitted.z(), SIZE);
     System.arraycopy(fitted.u(), 0, state, Bands.COUNT, Bands.COUNT);
     return state;
+  }
+
+  /** Changes z so that the masstone looks through another surface as it did through the first. */
+  static void seeThrough(double[] state, Saunderson first, Saunderson other) {
+    double[] internal = masstone(state);
+    for (int band = 0; band < internal.length; band++) {
+      double seen = Math.max(other.k1(), first.seen(internal[band]));
+      state[band] = SwatchEvidence.logit(other.internal(seen));
+    }
   }
 
   /** Internal masstone reflectance R = 1 / (1 + e^−z), all bands. */

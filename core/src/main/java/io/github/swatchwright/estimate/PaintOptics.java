@@ -7,9 +7,8 @@ import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * What is known of one paint's K(λ) and S(λ): a Gaussian over 72 unknowns, z = logit of internal
@@ -19,43 +18,58 @@ public final class PaintOptics {
   private final Paint paint;
   private final GaussianBelief belief;
   private final OpticalConstants constants;
+  private final Optional<ScatteringBelief> scattering;
 
-  PaintOptics(Paint paint, GaussianBelief belief) {
+  private PaintOptics(Paint paint, GaussianBelief belief, Optional<ScatteringBelief> scattering) {
     this.paint = paint;
     this.belief = belief;
     this.constants = OpticsState.constants(belief.mean());
+    this.scattering = scattering;
   }
 
-  /** Estimates a computable paint from its own evidence, and from test cards when it has a fit. */
-  static PaintOptics estimate(Paint paint, Saunderson surface) {
+  /**
+   * Estimates a computable paint from its own evidence, and from test cards when it has a fit.
+   *
+   * @param surface the surface that the shelf's swatches are seen through
+   * @param fittedUnder the surface that a fit took for granted
+   */
+  static PaintOptics estimate(Paint paint, Saunderson surface, Saunderson fittedUnder) {
     PaintOptics own =
         paint.masstone().isPresent()
             ? estimate(paint, paint.masstone().get(), surface)
-            : new PaintOptics(paint, OpticsPrior.unseen());
-    return paint.optics().isPresent()
-        ? new PaintOptics(paint, own.belief.about(OpticsState.of(paint.optics().get())))
-        : own;
+            : new PaintOptics(paint, OpticsPrior.unseen(), Optional.empty());
+    if (paint.optics().isEmpty()) {
+      return own;
+    }
+    double[] state = OpticsState.of(paint.optics().get());
+    if (!surface.equals(fittedUnder)) {
+      OpticsState.seeThrough(state, fittedUnder, surface);
+    }
+    return new PaintOptics(paint, own.belief.about(state), own.scattering);
   }
 
   private static PaintOptics estimate(Paint paint, Swatch masstone, Saunderson surface) {
-    Lab colour = masstone.lab();
     GaussianBelief reflectance =
-        OpticsPrior.masstone().after(SwatchEvidence.of(paint, masstone, surface));
-    OpticsPrior.Scattering expected = OpticsPrior.Scattering.of(paint.make(), colour, reflectance);
-    OpticsPrior.Scattering known =
-        paint
-            .hiding()
-            .map(figure -> level(reflectance, surface).after(expected, figure))
-            .orElse(expected);
+        OpticsPrior.masstone()
+            .stated(
+                SwatchEvidence.of(paint, masstone, surface), SwatchEvidence.met(masstone, surface));
+    ScatteringBelief scattering = scattering(paint, masstone.lab(), reflectance, surface);
     return new PaintOptics(
-        paint, GaussianBelief.independent(reflectance, OpticsPrior.scattering(known)));
+        paint,
+        GaussianBelief.independent(reflectance, scattering.belief()),
+        Optional.of(scattering));
   }
 
-  private static ScatteringLevel level(GaussianBelief reflectance, Saunderson surface) {
-    double[] unitScatterer = Arrays.copyOf(reflectance.mean(), OpticsState.SIZE);
-    return new ScatteringLevel(
-        OpticsState.constants(unitScatterer),
-        new HidingPower(new Viewing(TristimulusWeights.D65, surface)));
+  private static ScatteringBelief scattering(
+      Paint paint, Lab masstone, GaussianBelief reflectance, Saunderson surface) {
+    ScatteringLevel level =
+        new ScatteringLevel(
+            reflectance, new HidingPower(new Viewing(TristimulusWeights.D65, surface)));
+    return ScatteringBelief.of(
+        paint.make(),
+        Scattering.ofPigment(masstone, OpticsState.masstone(reflectance.mean())),
+        Scattering.ofReadyMixed(masstone, level.unitCoats()),
+        paint.hiding().map(level::of));
   }
 
   /** The paint. */
@@ -73,13 +87,9 @@ public final class PaintOptics {
     return OpticsState.masstone(belief.mean());
   }
 
-  /** The mean of ln S over all bands. */
-  double meanLogScattering() {
-    double sum = 0;
-    for (int band = 0; band < Bands.COUNT; band++) {
-      sum += Math.log(constants.s(band));
-    }
-    return sum / Bands.COUNT;
+  /** What its make and its hiding say of ln S; empty for a paint without a masstone. */
+  Optional<ScatteringBelief> scattering() {
+    return scattering;
   }
 
   GaussianBelief belief() {

@@ -3,131 +3,143 @@ package io.github.swatchwright.estimate;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Hiding;
-import org.apache.commons.math3.special.Erf;
+import io.github.swatchwright.spectrum.Bands;
+import java.util.Arrays;
 
 /**
- * What a hiding figure says about the level of ln S, given the masstone: a one-dimensional
- * posterior on a grid.
+ * Turns what is stated of a paint's hiding into levels of ln S, given its masstone.
  *
  * <p>At a given q(λ), scaling S scales K with it and is the same as scaling the thickness, so one
  * paint of S = 1 answers for all levels: e^level coats of it stand for one coat.
+ *
+ * <p>A contrast ratio and a scattering are figures; so is a number of coats that isn't whole. A
+ * painter's whole number of coats n stands for more than n − 1 and at most n, a word for what
+ * {@link Hiding.Word} lists, and a ratio so near 1 that its error reaches it for "at least".
  */
 final class ScatteringLevel {
-  private static final int GRID = 241;
-  private static final double GRID_SDS = 6;
-
-  /** Hiding figures are judged with an error of their own; the shape of S adds to it. */
-  private static final double INFLATION = 0.25;
-
-  private static final double COATS_ERROR = 0.15;
   private static final double RATIO_ERROR = 0.01;
-  private static final double WORD_ERROR = 0.04;
+
+  /** Nobody lays a coat to better than this: sd of ln thickness (common practice). */
+  private static final double THICKNESS_ERROR = 0.15;
+
   private static final double SCATTERING_ERROR = 0.1;
+  private static final double STEP = 1e-4;
 
-  /** Levels are bracketed to this. */
-  private static final double LEVEL_STEP = 0.05;
-
-  /** No likelihood falls below this, so that a figure that can't be leaves the prior in place. */
-  private static final double FLOOR = 1e-12;
-
+  private final GaussianBelief reflectance;
   private final OpticalConstants unitScatterer;
   private final HidingPower hidingPower;
 
   /**
-   * Evidence about a paint.
+   * Levels of a paint.
    *
-   * @param unitScatterer its constants when S = 1 in all bands
+   * @param reflectance what is believed of z in all bands
    * @param hidingPower daylight and the shelf's surface
    */
-  ScatteringLevel(OpticalConstants unitScatterer, HidingPower hidingPower) {
-    this.unitScatterer = unitScatterer;
+  ScatteringLevel(GaussianBelief reflectance, HidingPower hidingPower) {
+    this.reflectance = reflectance;
+    this.unitScatterer = unitScatterer(reflectance.mean());
     this.hidingPower = hidingPower;
   }
 
-  /** The belief about scattering after the figure. */
-  OpticsPrior.Scattering after(OpticsPrior.Scattering prior, Hiding hiding) {
-    double reach = GRID_SDS * prior.sd();
-    Likelihood likelihood = likelihood(hiding, prior.mean() - reach, prior.mean() + reach);
-    double weightSum = 0;
-    double mean = 0;
-    double square = 0;
-    for (int i = 0; i < GRID; i++) {
-      double offset = GRID_SDS * (2.0 * i / (GRID - 1) - 1);
-      double level = prior.mean() + prior.sd() * offset;
-      double weight = Math.exp(-offset * offset / 2) * Math.max(FLOOR, likelihood.of(level));
-      weightSum += weight;
-      mean += weight * level;
-      square += weight * level * level;
+  private static OpticalConstants unitScatterer(double[] z) {
+    return OpticsState.constants(Arrays.copyOf(z, OpticsState.SIZE));
+  }
+
+  /** Coats until the paint hides, if S were 1 in all bands. */
+  double unitCoats() {
+    return hidingPower.coatsToHide(unitScatterer);
+  }
+
+  /** What was stated, as levels. */
+  HidingStatement of(Hiding hiding) {
+    if (hiding instanceof Hiding.Scattering stated) {
+      double level = Math.log(stated.scattering());
+      return new HidingStatement(
+          level, level, SCATTERING_ERROR, OpticsPrior.flat(1.0 / Bands.COUNT));
     }
-    mean /= weightSum;
-    double variance = Math.max(0, square / weightSum - mean * mean);
-    return prior.withLevel(mean, Math.sqrt(variance + INFLATION * INFLATION));
-  }
-
-  /** How likely the figure is at a level of ln S. */
-  private interface Likelihood {
-    double of(double level);
-  }
-
-  private Likelihood likelihood(Hiding hiding, double lowest, double highest) {
     if (hiding instanceof Hiding.Coats coats) {
-      double unitCoats = Math.log(hidingPower.coatsToHide(unitScatterer));
-      double most = Math.log(coats.coats());
-      double fewest = coats.coats() > 1 ? Math.log(coats.coats() - 1) : Double.NEGATIVE_INFINITY;
-      return level -> within(unitCoats - level, fewest, most, COATS_ERROR);
+      return ofCoats(coats.coats());
     }
     if (hiding instanceof Hiding.ContrastRatio measured) {
-      return nearRatio(measured.ratio(), lowest, highest);
-    }
-    if (hiding instanceof Hiding.Scattering stated) {
-      double logScattering = Math.log(stated.scattering());
-      return level -> bell(level - logScattering, SCATTERING_ERROR);
+      return measured.ratio() > 1 - RATIO_ERROR
+          ? between(measured.ratio() - RATIO_ERROR, 1)
+          : between(measured.ratio(), measured.ratio());
     }
     Hiding.Word word = (Hiding.Word) hiding;
-    double least = word.lowestRatio() == 0 ? Double.NEGATIVE_INFINITY : word.lowestRatio();
-    double most = word.highestRatio() == 1 ? Double.POSITIVE_INFINITY : word.highestRatio();
-    return level -> within(oneCoatRatio(level), least, most, WORD_ERROR);
+    return between(word.lowestRatio(), word.highestRatio());
+  }
+
+  private HidingStatement ofCoats(double coats) {
+    double unitCoats = unitCoats();
+    double least = Math.log(unitCoats / coats);
+    double most = least;
+    if (coats == Math.rint(coats)) {
+      most = coats > 1 ? Math.log(unitCoats / (coats - 1)) : Double.POSITIVE_INFINITY;
+    }
+    return statement(least, most, unitCoats * Film.COAT, 0);
+  }
+
+  private HidingStatement between(double lowestRatio, double highestRatio) {
+    double thinnest = lowestRatio == 0 ? 0 : hidingPower.thickness(unitScatterer, lowestRatio);
+    double thickest =
+        highestRatio == 1
+            ? Double.POSITIVE_INFINITY
+            : hidingPower.thickness(unitScatterer, highestRatio);
+    double middle =
+        thinnest == 0 ? thickest : highestRatio == 1 ? thinnest : Math.sqrt(thinnest * thickest);
+    return statement(
+        Math.log(thinnest / Film.COAT), Math.log(thickest / Film.COAT), middle, RATIO_ERROR);
   }
 
   /**
-   * Of a measured ratio. Ratios so far from it that they fall below the floor aren't computed: they
-   * rise with the level, so that halving finds where they begin.
+   * Weights and error from the slopes of the contrast ratio at a thickness of the unit scatterer:
+   * by ln S, which is by ln X in each band, and by z.
    */
-  private Likelihood nearRatio(double ratio, double lowest, double highest) {
-    double far = RATIO_ERROR * Math.sqrt(-2 * Math.log(FLOOR));
-    double from = levelBefore(ratio - far, lowest, highest);
-    double to = levelBefore(ratio + far, lowest, highest) + LEVEL_STEP;
-    return level -> level < from || level > to ? 0 : bell(oneCoatRatio(level) - ratio, RATIO_ERROR);
-  }
-
-  /** A level, within a step, at which one coat's ratio isn't yet above this one. */
-  private double levelBefore(double ratio, double lowest, double highest) {
-    double low = lowest;
-    double high = highest;
-    while (high - low > LEVEL_STEP) {
-      double middle = (low + high) / 2;
-      if (oneCoatRatio(middle) <= ratio) {
-        low = middle;
-      } else {
-        high = middle;
-      }
+  private HidingStatement statement(double lowest, double highest, double x, double ratioError) {
+    Saunderson surface = hidingPower.viewing().surface();
+    double[] black = OpticsPrior.flat(surface.internal(Math.max(HidingPower.BLACK, surface.k1())));
+    double[] white = OpticsPrior.flat(surface.internal(Math.max(HidingPower.WHITE, surface.k1())));
+    double[] shifted = reflectance.mean();
+    for (int band = 0; band < shifted.length; band++) {
+      shifted[band] += STEP;
     }
-    return low;
-  }
-
-  private double oneCoatRatio(double level) {
-    return hidingPower.contrastRatio(unitScatterer, Film.COAT * Math.exp(level));
-  }
-
-  private static double bell(double deviation, double sd) {
-    double t = deviation / sd;
-    return Math.exp(-t * t / 2);
-  }
-
-  /** The chance that a value with that error lies between two limits. */
-  private static double within(double value, double lowest, double highest, double sd) {
-    double scale = sd * Math.sqrt(2);
-    return (Erf.erf((highest - value) / scale) - Erf.erf((lowest - value) / scale)) / 2;
+    OpticalConstants lighter = unitScatterer(shifted);
+    double[] overBlack = unitScatterer.filmOver(x, black);
+    double[] overWhite = unitScatterer.filmOver(x, white);
+    double yWhite = hidingPower.viewing().xyz(overWhite).y();
+    double ratio = hidingPower.viewing().xyz(overBlack).y() / yWhite;
+    double[] thickerBlack = unitScatterer.filmOver(x * (1 + STEP), black);
+    double[] thickerWhite = unitScatterer.filmOver(x * (1 + STEP), white);
+    double[] lighterBlack = lighter.filmOver(x, black);
+    double[] lighterWhite = lighter.filmOver(x, white);
+    double[] byU = new double[Bands.COUNT];
+    double[] byZ = new double[Bands.COUNT];
+    double byLevel = 0;
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double y = hidingPower.viewing().weights().y(band) / (yWhite * STEP);
+      double toBlack = y * surface.slope(overBlack[band]);
+      double toWhite = ratio * y * surface.slope(overWhite[band]);
+      byU[band] =
+          toBlack * (thickerBlack[band] - overBlack[band])
+              - toWhite * (thickerWhite[band] - overWhite[band]);
+      byZ[band] =
+          toBlack * (lighterBlack[band] - overBlack[band])
+              - toWhite * (lighterWhite[band] - overWhite[band]);
+      byLevel += byU[band];
+    }
+    if (!(byLevel > 0)) {
+      return new HidingStatement(
+          lowest, highest, THICKNESS_ERROR, OpticsPrior.flat(1.0 / Bands.COUNT));
+    }
+    for (int band = 0; band < Bands.COUNT; band++) {
+      byU[band] /= byLevel;
+      byZ[band] /= byLevel;
+    }
+    double ofMasstone = LowerTriangle.dot(byZ, reflectance.spreadAlong(byZ));
+    double ofRatio = ratioError / byLevel;
+    double sd = Math.sqrt(THICKNESS_ERROR * THICKNESS_ERROR + ofRatio * ofRatio + ofMasstone);
+    return new HidingStatement(lowest, highest, sd, byU);
   }
 }

@@ -1,8 +1,6 @@
 package io.github.swatchwright.estimate;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.WhitePoint;
-import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.FittedOptics;
@@ -10,26 +8,15 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A shelf's optical constants: one estimate from all the evidence on it. Immutable; made once and
  * used for any number of questions, from any thread.
  */
 public final class ShelfOptics {
-  /** Share of light that the surface throws back in, unless the shelf states it. */
-  private static final double K2 = 0.4;
-
-  /** Share of light that the surface reflects, unless the shelf's darkest paint shows less. */
-  private static final double USUAL_K1 = 0.04;
-
-  /** Too high a k1 ruins darks: it stays below what the darkest channel on the shelf shows. */
-  private static final double SHARE_OF_DARKEST = 0.9;
-
   private final Shelf shelf;
   private final Saunderson surface;
   private final Map<String, PaintOptics> byName;
@@ -83,36 +70,15 @@ public final class ShelfOptics {
    * Paint#whyNotComputable}.
    */
   public static ShelfOptics estimate(Shelf shelf) {
-    Saunderson surface = shelf.surface().orElseGet(() -> chooseSurface(shelf));
+    Saunderson surface = ShelfSurface.of(shelf);
+    Saunderson fittedUnder = shelf.surface().orElse(surface);
     Map<String, PaintOptics> byName = new LinkedHashMap<>();
     for (Paint paint : shelf.paints()) {
       if (paint.whyNotComputable().isEmpty()) {
-        byName.put(paint.name(), PaintOptics.estimate(paint, surface));
+        byName.put(paint.name(), PaintOptics.estimate(paint, surface, fittedUnder));
       }
     }
     return new ShelfOptics(shelf, surface, byName);
-  }
-
-  private static Saunderson chooseSurface(Shelf shelf) {
-    double darkest =
-        shelf.paints().stream()
-            .map(Paint::masstone)
-            .flatMap(Optional::stream)
-            .mapToDouble(ShelfOptics::darkestChannel)
-            .min()
-            .orElse(1);
-    return new Saunderson(Math.min(USUAL_K1, SHARE_OF_DARKEST * Math.max(0, darkest)), K2);
-  }
-
-  /** The smallest of X/Xn, Y/Yn, Z/Zn, and of a measured reflectance's own values. */
-  static double darkestChannel(Swatch masstone) {
-    Xyz xyz = masstone.lab().toXyz();
-    WhitePoint white = xyz.white();
-    double channel =
-        Math.min(xyz.x() / white.xn(), Math.min(xyz.y() / white.yn(), xyz.z() / white.zn()));
-    return masstone instanceof Swatch.OfReflectance measured
-        ? Math.min(channel, Arrays.stream(measured.values()).min().orElse(1))
-        : channel;
   }
 
   /** The shelf that was estimated. */

@@ -52,8 +52,7 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
       lookAlike(entry, entries).ifPresent(problems::add);
       if (paint.whyNotComputable().isEmpty()) {
         problems.addAll(
-            Doubts.of(
-                optics.of(paint.name()), optics.surface(), optics.shelf().surface().isPresent()));
+            Doubts.of(optics.of(paint.name()), optics.surface(), optics.shelf().surface()));
       }
       entries.add(entry);
     }

@@ -44,7 +44,7 @@ public final class SurfaceFit {
         Stream.concat(
                 shelf.paints().stream().map(Paint::masstone).flatMap(Optional::stream),
                 patches.stream().map(PaintedPatch::measured))
-            .mapToDouble(ShelfOptics::darkestChannel)
+            .mapToDouble(ShelfSurface::darkestChannel)
             .min()
             .orElse(1);
     mostK1 = Math.max(1e-3, Math.min(MOST_K1, BELOW_DARKEST * darkest));

@@ -7,6 +7,7 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Reflectance;
+import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
@@ -14,6 +15,9 @@ import java.util.stream.IntStream;
 
 /** The two forms in which a swatch enters the estimate: as a colour, and as a reflectance. */
 final class SwatchEvidence {
+  /** Reflectances this near 0 or 1 look black or white: ΔE00 0.05. */
+  private static final double NEAR_BLACK = 1e-4;
+
   private SwatchEvidence() {}
 
   /** A masstone as evidence, with the stated error or the form's usual one. */
@@ -27,6 +31,34 @@ final class SwatchEvidence {
       return new Spectrum(measured, sd, surface);
     }
     return new Colour(masstone.lab(), sd, new Viewing(TristimulusWeights.D65, surface));
+  }
+
+  /**
+   * Values of z in all bands under which a masstone is seen as stated: of a reflectance, z itself,
+   * its ends held; of a colour, the smoothest that has it inside the surface.
+   */
+  static double[] met(Swatch masstone, Saunderson surface) {
+    double[] internal =
+        masstone instanceof Swatch.OfReflectance
+            ? masstone.reflectance().toArray()
+            : new ReflectanceRecovery(TristimulusWeights.D65, surface)
+                .recover(masstone.lab())
+                .internal()
+                .toArray();
+    double[] z = new double[Bands.COUNT];
+    for (int band = 0; band < z.length; band++) {
+      z[band] =
+          masstone instanceof Swatch.OfReflectance
+              ? logit(surface.internal(Math.max(internal[band], surface.k1())))
+              : logit(internal[band]);
+    }
+    return z;
+  }
+
+  /** z of an internal reflectance, held a little above black and below white. */
+  static double logit(double internal) {
+    double held = Math.max(NEAR_BLACK, Math.min(1 - NEAR_BLACK, internal));
+    return Math.log(held / (1 - held));
   }
 
   /** A reflectance with an error stated in units of L*. */
@@ -89,16 +121,12 @@ final class SwatchEvidence {
       variances = new double[bands.length];
       for (int i = 0; i < bands.length; i++) {
         double r = seen.at(bands[i]);
-        double internal = inside(surface.internal(Math.max(r, surface.k1())));
+        logits[i] = logit(surface.internal(Math.max(r, surface.k1())));
+        double internal = 1 / (1 + Math.exp(-logits[i]));
         double error = 3.0 / 116 * Math.cbrt(r * r) * sd;
-        logits[i] = Math.log(internal / (1 - internal));
         double errorOfLogit = error / (surface.slope(internal) * internal * (1 - internal));
         variances[i] = errorOfLogit * errorOfLogit;
       }
-    }
-
-    private static double inside(double r) {
-      return Math.max(1e-6, Math.min(1 - 1e-6, r));
     }
 
     /** Variances of the logits, band by band. */

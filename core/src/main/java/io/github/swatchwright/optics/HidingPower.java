@@ -3,6 +3,8 @@ package io.github.swatchwright.optics;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.Arrays;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * How well a film hides: the contrast ratio of ISO 6504-3, Y over a black of Y = 5 % divided by Y
@@ -21,8 +23,15 @@ public record HidingPower(Viewing viewing) {
   /** The contrast ratio from which on a film is said to hide. */
   public static final double HIDES = 0.98;
 
-  /** No film is thicker than this many coats when {@link #coatsToHide} gives up. */
+  /** Films are looked for between these numbers of coats. */
+  private static final double FEWEST_COATS = 1e-6;
+
   private static final double MOST_COATS = 1e6;
+
+  /** A ratio within this of 1 is full hiding to the last digit. */
+  private static final double ROUNDING = 1e-15;
+
+  private static final int MOST_TRIALS = 200;
 
   /**
    * Contrast ratio of a film, 0 to 1.
@@ -42,23 +51,37 @@ public record HidingPower(Viewing viewing) {
   }
 
   /**
-   * The number of coats, not whole, at which the contrast ratio reaches {@link #HIDES}: by
-   * bisection on its logarithm, since more paint never hides less.
+   * The number of coats, not whole, at which the contrast ratio reaches {@link #HIDES}.
    *
    * @return coats of thickness {@value Film#COAT}, relative error below 1e-9; a million when even
    *     that many don't hide
    */
   public double coatsToHide(OpticalConstants constants) {
-    double thin = 1e-6;
-    double thick = MOST_COATS;
-    while (thick / thin > 1 + 1e-9) {
-      double middle = Math.sqrt(thin * thick);
-      if (contrastRatio(constants, middle * Film.COAT) < HIDES) {
-        thin = middle;
-      } else {
-        thick = middle;
-      }
+    return thickness(constants, HIDES) / Film.COAT;
+  }
+
+  /**
+   * The thickness at which the contrast ratio reaches a value: a root of ln(1 − ratio) over ln X,
+   * which is unique since more paint never hides less.
+   *
+   * @param constants the film's paint
+   * @param ratio contrast ratio to reach, above 0 to below 1
+   * @return thickness, relative error below 1e-9, within a millionth and a million coats
+   */
+  public double thickness(OpticalConstants constants, double ratio) {
+    Require.positive("ratio", ratio);
+    Require.within("ratio", ratio, 0, Math.nextDown(1.0));
+    double target = Math.log1p(-ratio);
+    UnivariateFunction off =
+        logX -> Math.log(Math.max(ROUNDING, 1 - contrastRatio(constants, Math.exp(logX)))) - target;
+    double thin = Math.log(FEWEST_COATS * Film.COAT);
+    double thick = Math.log(MOST_COATS * Film.COAT);
+    if (off.value(thin) <= 0) {
+      return Math.exp(thin);
     }
-    return Require.positive("coats", thick);
+    if (off.value(thick) >= 0) {
+      return Math.exp(thick);
+    }
+    return Math.exp(new BrentSolver(1e-10, 1e-10).solve(MOST_TRIALS, off, thin, thick));
   }
 }

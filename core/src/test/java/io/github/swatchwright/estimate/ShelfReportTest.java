@@ -65,7 +65,9 @@ class ShelfReportTest {
             "bench", List.of(paint("Soot", 15, 0, 0)), Optional.of(new Saunderson(0.04, 0.4)));
 
     assertThat(ShelfReport.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65).problems())
-        .containsExactly("'Soot' is darker than the surface that the shelf states, k1 = 0.04");
+        .containsExactly(
+            "'Soot' is darker than the surface that the shelf states, k1 = 0.04: the whole shelf is"
+                + " computed with k1 = 0.0172 instead");
   }
 
   @Test

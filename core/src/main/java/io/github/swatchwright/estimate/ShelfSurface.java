@@ -1,0 +1,83 @@
+package io.github.swatchwright.estimate;
+
+import io.github.swatchwright.colour.WhitePoint;
+import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.ReflectanceRecovery;
+import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Chooses the surface that a shelf's paints are seen through. All paints share one, so it has to
+ * let each of them look as stated: k1 gives way until it does.
+ */
+final class ShelfSurface {
+  /** Share of light that the surface throws back in, when the shelf doesn't state it. */
+  private static final double USUAL_K2 = 0.4;
+
+  /** Share of light that the surface reflects, when the shelf doesn't state it. */
+  private static final double USUAL_K1 = 0.04;
+
+  /** Too high a k1 ruins darks: it stays below what the darkest channel on the shelf shows. */
+  private static final double SHARE_OF_DARKEST = 0.9;
+
+  /** k1 is lowered in steps until a saturated colour can be seen through the surface. */
+  private static final double STEP_DOWN = 0.8;
+
+  private static final double LEAST_K1 = 1e-4;
+
+  private ShelfSurface() {}
+
+  /** The stated surface, or the usual one, with a k1 that all stated masstones allow. */
+  static Saunderson of(Shelf shelf) {
+    List<Swatch> masstones =
+        shelf.paints().stream()
+            .filter(paint -> paint.whyNotComputable().isEmpty())
+            .filter(paint -> paint.optics().isEmpty() || shelf.surface().isEmpty())
+            .flatMap(paint -> paint.masstone().stream())
+            .toList();
+    Saunderson surface = shelf.surface().orElse(new Saunderson(USUAL_K1, USUAL_K2));
+    double k1 = surface.k1();
+    for (Swatch masstone : masstones) {
+      double darkest = Math.max(0, darkestChannel(masstone));
+      boolean isBelow = shelf.surface().isEmpty() || darkest < k1;
+      k1 = isBelow ? Math.min(k1, SHARE_OF_DARKEST * darkest) : k1;
+    }
+    for (Swatch masstone : masstones) {
+      k1 = allowing(masstone, k1, surface.k2());
+    }
+    return new Saunderson(k1, surface.k2());
+  }
+
+  /** The k1 that lets a masstone look as stated, at most the given one; that when none does. */
+  private static double allowing(Swatch masstone, double k1, double k2) {
+    if (masstone instanceof Swatch.OfReflectance) {
+      return k1;
+    }
+    double lower = k1;
+    while (lower > LEAST_K1 && !isAttainable(masstone, lower, k2)) {
+      lower *= STEP_DOWN;
+    }
+    return lower > LEAST_K1 ? lower : k1;
+  }
+
+  private static boolean isAttainable(Swatch masstone, double k1, double k2) {
+    return new ReflectanceRecovery(TristimulusWeights.D65, new Saunderson(k1, k2))
+        .recover(masstone.lab())
+        .attainable();
+  }
+
+  /** The smallest of X/Xn, Y/Yn, Z/Zn, and of a measured reflectance's own values. */
+  static double darkestChannel(Swatch masstone) {
+    Xyz xyz = masstone.lab().toXyz();
+    WhitePoint white = xyz.white();
+    double channel =
+        Math.min(xyz.x() / white.xn(), Math.min(xyz.y() / white.yn(), xyz.z() / white.zn()));
+    return masstone instanceof Swatch.OfReflectance measured
+        ? Math.min(channel, Arrays.stream(measured.values()).min().orElse(1))
+        : channel;
+  }
+}
