@@ -7,6 +7,8 @@ import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.estimate.BatchStrength;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.CalibrationJson;
@@ -16,9 +18,6 @@ import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import java.io.IOException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -57,7 +56,7 @@ final class CalibrateCommand implements Command {
       arity = "0..1",
       paramLabel = "CARDS",
       description = "The test cards, as JSON: what went into each, and its measured colour.")
-  @Nullable Path cardsFile;
+  @Nullable GivenFile cardsFile;
 
   @Option(
       names = "--pot",
@@ -75,7 +74,7 @@ final class CalibrateCommand implements Command {
       names = "--out",
       paramLabel = "NEW",
       description = "The file to write the better shelf to.")
-  @Nullable Path newFile;
+  @Nullable NewFile newFile;
 
   @Option(
       names = "--fit-surface",
@@ -128,7 +127,7 @@ final class CalibrateCommand implements Command {
       name(nextCards(shelf, errors));
       return;
     }
-    Path out = newFile;
+    NewFile out = newFile;
     if (out == null) {
       throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
     }
@@ -137,7 +136,7 @@ final class CalibrateCommand implements Command {
         fitSurface
             ? Calibration.withFittedSurface(shelf, set, errors)
             : Calibration.of(shelf, set, errors);
-    WholeFile.write("--out", out, ShelfJson.toText(calibration.shelf()));
+    output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
       shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
       return;
@@ -155,7 +154,7 @@ final class CalibrateCommand implements Command {
   private List<TestCard> cards(Shelf shelf) {
     List<TestCard> cards = new ArrayList<>();
     if (cardsFile != null) {
-      cards.addAll(cards(cardsFile).cards());
+      cards.addAll(cardsFile.read("CARDS", CardsJson::read).cards());
     }
     if (pots.size() != measured.size()) {
       throw new IllegalArgumentException(
@@ -203,17 +202,7 @@ final class CalibrateCommand implements Command {
     }
   }
 
-  private static CardSet cards(Path file) {
-    try {
-      return CardsJson.read(file);
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("CARDS: there is no file " + file, e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException("CARDS: " + file + " can't be read: " + e.getMessage(), e);
-    }
-  }
-
-  private void print(Calibration calibration, Path out) {
+  private void print(Calibration calibration, NewFile out) {
     output.line("How far the cards lie from what was expected of them (mean ΔE00):");
     for (Calibration.CalibratedPaint paint : calibration.paints()) {
       output.line(

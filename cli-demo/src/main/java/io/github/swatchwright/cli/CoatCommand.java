@@ -33,7 +33,8 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Examples:",
-      "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2@1:4, Blue filter:3@1:15'",
+      "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2@1:4, Blue"
+          + " filter:3@1:15'",
       "  swatchwright coat --base 'Dredger grey' --shift b=-4",
       "  swatchwright coat --base 'Boot-topping red' --towards 'Enamel off-white' --share 0.5",
       "  swatchwright coat --base '#656A6C' --coats 'Red oxide:2@1:1 over 40%%' --area 500cm2"
@@ -63,8 +64,8 @@ final class CoatCommand implements Command {
       names = "--coats",
       paramLabel = "COATS",
       description =
-          "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\", or"
-              + " \"Name:1@1:2 over 60%%\" for one that covers a share; commas between them.")
+          "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\","
+              + " or \"Name:1@1:2 over 60%%\" for one that covers a share; commas between them.")
   @Nullable String coats;
 
   @Option(
@@ -143,7 +144,7 @@ final class CoatCommand implements Command {
       plan = plan.withAdvice(advisor(predictor, shelf).advise(below, stack, goal.get()));
     }
     CoatPlan whole = plan;
-    card.write(() -> CoatCard.of(whole, SEED, shared.light()));
+    card.write(output, () -> CoatCard.of(whole, SEED, shared.light()));
     shared.give(
         output,
         () -> CoatJson.toText(whole, shared.light()),

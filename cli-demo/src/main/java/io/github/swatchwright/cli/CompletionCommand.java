@@ -24,6 +24,6 @@ final class CompletionCommand implements Command {
 
   @Override
   public void run() {
-    output.text(AutoComplete.bash("swatchwright", Main.commandLine(output)));
+    output.ownText(AutoComplete.bash("swatchwright", Main.commandLine(output)));
   }
 }

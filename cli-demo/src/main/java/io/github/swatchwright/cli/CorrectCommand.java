@@ -66,6 +66,7 @@ final class CorrectCommand implements Command {
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
     card.write(
+        output,
         () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction, shared.light()));
     shared.give(
         output, () -> CorrectionJson.toText(correction, shared.light()), () -> print(correction));

@@ -2,6 +2,9 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.LadderCard;
 import io.github.swatchwright.card.Speckle;
+import io.github.swatchwright.cli.file.Endings;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.LadderJson;
@@ -12,7 +15,6 @@ import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.PotRule;
 import io.github.swatchwright.ladder.Subject;
 import io.github.swatchwright.paint.Shelf;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -29,7 +31,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "An end is a colour, or a mix such as \"Name:3, Other name:1\". With --for, each pass covers"
-          + " less than the one before; rust and wood get darker, fading, rubber and metal lighter.",
+          + " less than the one before; rust and wood get darker, fading, rubber and metal"
+          + " lighter.",
       "",
       "Examples:",
       "  swatchwright ladder '#C8642A' '#3B2A22' --rungs 4 --for rust",
@@ -61,7 +64,7 @@ final class LadderCommand implements Command {
       names = "--colours",
       paramLabel = "FILE",
       description = "Colours with their shares, as 'sample --json' gives them, instead of ends.")
-  @Nullable Path colours;
+  @Nullable GivenFile colours;
 
   @Option(
       names = "--rungs",
@@ -114,7 +117,8 @@ final class LadderCommand implements Command {
       names = "--picture",
       paramLabel = "FILE",
       description = "Draw the painted surface into an SVG file.")
-  @Nullable Path picture;
+  @Endings("svg")
+  @Nullable NewFile picture;
 
   @Option(
       names = "--seed",
@@ -131,14 +135,10 @@ final class LadderCommand implements Command {
   public void run() {
     Shelf shelf = shared.shelf();
     LadderRequest request = request(shelf);
-    Path file = picture;
-    if (file != null) {
-      WholeFile.mustEndIn(".svg", "--picture", file);
-    }
     Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
-    card.write(() -> LadderCard.of(ladder, seed, shared.light()));
-    if (file != null) {
-      WholeFile.write("--picture", file, speckle(ladder).toSvg());
+    card.write(output, () -> LadderCard.of(ladder, seed, shared.light()));
+    if (picture != null) {
+      output.files().write("--picture", picture, speckle(ladder).toSvg());
     }
     shared.give(
         output,

@@ -1,17 +1,26 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.argument.Printable;
+import io.github.swatchwright.cli.file.FileArguments;
+import io.github.swatchwright.cli.file.FileWrites;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.file.NotebookFile;
+import io.github.swatchwright.cli.terminal.Terminal;
 import io.github.swatchwright.exchange.BadLinesException;
+import java.io.ByteArrayOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,6 +36,9 @@ public final class Main {
   /** Exit status after wrong use or bad input. */
   static final int REFUSED = 2;
 
+  /** Messages are cut off here, so that no list of numbers fills the screen. */
+  private static final int LONGEST_MESSAGE = 1000;
+
   private static final int HELP_WIDTH = 100;
 
   /** Narrower help than this can't be laid out. */
@@ -36,68 +48,87 @@ public final class Main {
 
   /** Runs the command that the arguments name, and ends the process with its exit status. */
   public static void main(String[] args) {
-    PrintStream out = utf8(FileDescriptor.out);
-    PrintStream err = utf8(FileDescriptor.err);
-    int status = run(args, out, err, Terminal.ofProcess());
-    out.flush();
+    PrintStream err =
+        new PrintStream(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
+    int status = run(args, new FileOutputStream(FileDescriptor.out), err, Terminal.ofProcess());
     err.flush();
     System.exit(status);
-  }
-
-  private static PrintStream utf8(FileDescriptor file) {
-    return new PrintStream(new FileOutputStream(file), false, StandardCharsets.UTF_8);
   }
 
   /**
    * Runs a command.
    *
    * @param args the command and its arguments
-   * @param out receives the result
+   * @param out receives the result, as a whole and only when all files are written
    * @param err receives everything else
    * @param terminal what the result is shown on
    * @return the exit status: 0 done, 2 wrong use or bad input, 1 a fault of the program
    */
-  static int run(String[] args, PrintStream out, PrintStream err, Terminal terminal) {
+  static int run(String[] args, OutputStream out, PrintStream err, Terminal terminal) {
     try {
-      run(new Output(out, err, terminal, new Asked(List.of(args)), Clock.systemUTC()));
+      ByteArrayOutputStream result = new ByteArrayOutputStream();
+      PrintStream print = new PrintStream(result, false, StandardCharsets.UTF_8);
+      run(Output.of(print, err, terminal, new Asked(List.of(args))));
+      print.flush();
+      ResultStream.write(out, result.toByteArray());
       return DONE;
     } catch (BadLinesException e) {
-      err.println("swatchwright: " + e.getMessage());
+      complain(err, e.summary());
+      e.listed().forEach(line -> err.println("  " + Printable.oneLine(line)));
       return REFUSED;
     } catch (CommandLine.UnmatchedArgumentException e) {
-      err.println("swatchwright: " + unmatched(e));
+      complain(err, unmatched(e));
       return REFUSED;
     } catch (CommandLine.ParameterException | IllegalArgumentException e) {
-      err.println("swatchwright: " + oneLine(e.getMessage()));
+      complain(err, String.valueOf(e.getMessage()));
       return REFUSED;
     } catch (RuntimeException | Error e) {
-      err.println(
-          "swatchwright: internal fault, please report it: "
+      complain(
+          err,
+          "internal fault, please report it: "
               + e.getClass().getSimpleName()
               + ": "
-              + oneLine(e.getMessage()));
+              + e.getMessage());
       return FAULT;
     }
   }
 
+  private static void complain(PrintStream err, String message) {
+    err.println("swatchwright: " + Printable.oneLine(message, LONGEST_MESSAGE).strip());
+  }
+
   /**
-   * Runs the command that was asked for.
+   * Runs the command that was asked for, and writes its files.
    *
    * @throws CommandLine.ParameterException after wrong use
    * @throws IllegalArgumentException when an argument or a file can't be taken
    */
   static void run(Output output) {
-    String[] args = output.asked().arguments().toArray(String[]::new);
+    CommandLine.ParseResult parsed = parse(output, output.asked());
+    CommandSpec command = parsed.commandSpec();
+    if (parsed.isUsageHelpRequested()) {
+      output.ownText(command.commandLine().getUsageMessage(Help.Ansi.OFF));
+      return;
+    }
+    FileArguments.of(parsed).check();
+    try (FileWrites files = output.files()) {
+      ((Command) command.userObject()).run();
+      files.commit();
+    }
+  }
+
+  /**
+   * A command line, parsed by the command that it names.
+   *
+   * @throws CommandLine.ParameterException after wrong use
+   */
+  static CommandLine.ParseResult parse(Output output, Asked asked) {
+    String[] args = asked.arguments().toArray(String[]::new);
     CommandLine.ParseResult parsed = commandLine(output, args).parseArgs(args);
     while (parsed.hasSubcommand()) {
       parsed = parsed.subcommand();
     }
-    CommandSpec command = parsed.commandSpec();
-    if (parsed.isUsageHelpRequested()) {
-      output.text(command.commandLine().getUsageMessage(Help.Ansi.OFF));
-    } else {
-      ((Command) command.userObject()).run();
-    }
+    return parsed;
   }
 
   /** When the first argument names a command, it is set up alone, which takes less time. */
@@ -118,7 +149,20 @@ public final class Main {
       Output output, Map<String, Function<Output, Command>> commands) {
     CommandLine commandLine = new CommandLine(new SwatchwrightCommand());
     commands.values().forEach(maker -> commandLine.addSubcommand(maker.apply(output)));
-    return commandLine.setExpandAtFiles(false).setUsageHelpWidth(helpWidth(output));
+    return commandLine
+        .registerConverter(GivenFile.class, text -> new GivenFile(path(text)))
+        .registerConverter(NewFile.class, text -> new NewFile(path(text)))
+        .registerConverter(NotebookFile.class, text -> new NotebookFile(path(text)))
+        .setExpandAtFiles(false)
+        .setUsageHelpWidth(helpWidth(output));
+  }
+
+  private static Path path(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException("'" + text + "' can't be the name of a file");
+    }
   }
 
   private static int helpWidth(Output output) {
@@ -143,7 +187,7 @@ public final class Main {
   }
 
   private static String unmatched(CommandLine.UnmatchedArgumentException e) {
-    String argument = "'" + oneLine(e.getUnmatched().get(0)) + "'";
+    String argument = Printable.quoted(e.getUnmatched().get(0));
     CommandLine command = e.getCommandLine();
     String where = command.getCommandSpec().qualifiedName();
     if (e.isUnknownOption()) {
@@ -152,9 +196,5 @@ public final class Main {
     return command.getSubcommands().isEmpty()
         ? argument + " is one argument too many; '" + where + " --help' tells which there are"
         : "there is no command " + argument + "; '" + where + " --help' lists them";
-  }
-
-  private static String oneLine(@Nullable String message) {
-    return String.valueOf(message).replaceAll("\\p{Cntrl}+", " ").strip();
   }
 }

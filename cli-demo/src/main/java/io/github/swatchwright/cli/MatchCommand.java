@@ -1,8 +1,10 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.MatchCard;
+import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
@@ -15,7 +17,6 @@ import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +35,8 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  swatchwright match '#8A4B2A'",
       "  swatchwright match 'lab(45, 5, 12)' --paints 2 --max-drops 8 --without 'Lamp black'",
-      "  swatchwright match '#8A4B2A' --use-pot 'Red oxide:6, Yellow oxide:2' --prefer fewer-paints",
+      "  swatchwright match '#8A4B2A' --use-pot 'Red oxide:6, Yellow oxide:2' --prefer"
+          + " fewer-paints",
       "  swatchwright match '#CCC096' --min-hiding 0.8 --ratios 2",
       "  swatchwright match 'Red oxide' --same-hiding",
       "",
@@ -43,7 +45,8 @@ import picocli.CommandLine.Parameters;
       "A paint whose bottle the shelf states (\"bottle\":{\"leftMillilitres\":4,",
       "\"pricePerMillilitre\":0.2}) is used as far as it goes.",
       "",
-      "JSON: target, insteadOf, reachable, nearestDeltaE00, missing, recipes[]{drops[]{paint or pot,",
+      "JSON: target, insteadOf, reachable, nearestDeltaE00, missing, recipes[]{drops[]{paint or"
+          + " pot,",
       "drops}, predicted, interval, deltaE00, expectedDeltaE00, verdict, contrastRatio,",
       "acrossLights{known, worstDeltaE00, light}, pricePerMillilitre, score}, weighed, complete,",
       "provenGap, leftOut[]."
@@ -127,13 +130,14 @@ final class MatchCommand implements Command {
       names = "--target-shelf",
       paramLabel = "FILE",
       description = "The target is the name of a paint on this other shelf.")
-  @Nullable Path targetShelf;
+  @Nullable GivenFile targetShelf;
 
   @Option(
       names = "--longest",
       paramLabel = "SECONDS",
       description =
-          "Stop after so long, with the best found until then; 0.1 to 86400. Without it, to the end.")
+          "Stop after so long, with the best found until then; 0.1 to 86400. Without it, to the"
+              + " end.")
   @Nullable Double longest;
 
   MatchCommand(Output output) {
@@ -151,7 +155,7 @@ final class MatchCommand implements Command {
     MatchResult result =
         output.withProgress(
             progress -> Matcher.of(optics, light).match(request, control.withProgress(progress)));
-    card.write(() -> MatchCard.of(result, shared.light()));
+    card.write(output, () -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
         () -> MatchJson.toText(result, shared.light()),
@@ -209,7 +213,7 @@ final class MatchCommand implements Command {
     ShelfOptics itsShelf =
         targetShelf == null
             ? optics
-            : ShelfOptics.estimate(SharedOptions.shelf("--target-shelf", targetShelf));
+            : ShelfOptics.estimate(targetShelf.read("--target-shelf", ShelfJson::read));
     return MatchRequest.of(Substitution.of(target.trim(), itsShelf, light));
   }
 

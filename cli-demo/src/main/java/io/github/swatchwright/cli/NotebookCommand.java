@@ -2,6 +2,9 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.file.NotebookFile;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.AgainJson;
 import io.github.swatchwright.json.CardsJson;
@@ -13,14 +16,10 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
-import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -39,8 +38,6 @@ import picocli.CommandLine.Parameters;
       "  swatchwright notebook bench.jsonl --test-card 1 --measured '#8C4E2D' --out cards.json"
     })
 final class NotebookCommand implements Command {
-  private static final Set<String> WRITING = Set.of("calibrate", "notebook");
-
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
@@ -48,7 +45,7 @@ final class NotebookCommand implements Command {
   @Mixin PhotoReference reference = new PhotoReference();
 
   @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's file.")
-  @Nullable Path file;
+  @Nullable NotebookFile file;
 
   @Option(names = "--show", paramLabel = "N", description = "Show all of an entry, by its number.")
   @Nullable Integer show;
@@ -81,7 +78,7 @@ final class NotebookCommand implements Command {
       names = "--out",
       paramLabel = "CARDS",
       description = "With --test-card: the file of test cards to add it to.")
-  @Nullable Path cardsFile;
+  @Nullable NewFile cardsFile;
 
   @Option(
       names = "--mix",
@@ -96,7 +93,8 @@ final class NotebookCommand implements Command {
 
   @Override
   public void run() {
-    Notebook.Contents contents = contents(Objects.requireNonNull(file));
+    Notebook.Contents contents =
+        Objects.requireNonNull(file).given().read("NOTEBOOK", path -> Notebook.at(path).read());
     checkOptions();
     if (show != null) {
       show(show, entry("--show", show, contents));
@@ -119,17 +117,6 @@ final class NotebookCommand implements Command {
     }
     if ((testCard == null) != (measured == null) || (testCard == null) != (cardsFile == null)) {
       throw new IllegalArgumentException("--test-card, --measured and --out go together");
-    }
-  }
-
-  private static Notebook.Contents contents(Path file) {
-    try {
-      return Notebook.at(file).read();
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("NOTEBOOK: there is no file " + file, e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException(
-          "NOTEBOOK: " + file + " can't be read: " + e.getMessage(), e);
     }
   }
 
@@ -172,51 +159,44 @@ final class NotebookCommand implements Command {
           output.line("Asked    %s (UTC)", head(entry));
           output.line("Shelf    %s, SHA-256 %s", entry.shelfName(), entry.shelfHash());
           output.line("Library  %s", entry.library());
-          output.text(entry.found());
+          output.json(entry.found());
         });
   }
 
   private void repeat(int number, NotebookEntry entry) {
-    Asked asked = new Asked(entry.asked());
-    asked.value("--shelf").map(Path::of).ifPresent(this::useShelf);
+    RecordedLine recorded = recorded(entry);
     boolean changed = !ShelfJson.hash(shared.shelf()).equals(entry.shelfHash());
     if (millilitres != null) {
       mixAgain(number, entry, changed, millilitres);
-      return;
+    } else {
+      askAgain(recorded, changed);
     }
-    String command = entry.asked().get(0);
-    if (WRITING.contains(command) || asked.writesFile()) {
-      throw new IllegalArgumentException(
-          "entry "
-              + number
-              + " is of a command that writes files; to do that again, run: swatchwright "
-              + asked.toText());
-    }
-    askAgain(asked, changed);
   }
 
-  /** The shelf of the entry, unless another is named now. */
-  private void useShelf(Path then) {
+  /** The entry's command line; its shelf is used unless another is named now. */
+  private RecordedLine recorded(NotebookEntry entry) {
+    RecordedLine recorded = RecordedLine.of(new Asked(entry.asked()), output);
     if (shared.shelfFile == null) {
-      shared.shelfFile = then;
+      shared.shelfFile = recorded.shelf().orElse(null);
     }
+    return recorded;
   }
 
-  private void askAgain(Asked asked, boolean changed) {
-    Asked again = asked.withoutPictures();
-    if (shared.shelfFile != null) {
-      again = again.without("--shelf", true).with("--shelf", shared.shelfFile.toString());
-    }
+  private void askAgain(RecordedLine recorded, boolean changed) {
+    RecordedLine again = shared.shelfFile == null ? recorded : recorded.asking(shared.shelfFile);
     if (shared.json) {
       again = again.with("--json");
     } else {
-      output.line("Again: %s", again.toText());
+      output.line("Again: %s", again.toAsked().toText());
+      if (!again.leftOut().isEmpty()) {
+        output.line("Left out, since it writes a file: %s", new Asked(again.leftOut()).toText());
+      }
       warn(changed);
     }
     if (shared.notebookFile != null) {
-      again = again.with("--notebook", shared.notebookFile.toString());
+      again = again.with("--notebook=" + shared.notebookFile.path());
     }
-    Main.run(output.asking(again));
+    Main.run(output.asking(again.toAsked()));
   }
 
   private void warn(boolean changed) {
@@ -259,7 +239,7 @@ final class NotebookCommand implements Command {
   }
 
   private void makeCard(NotebookEntry entry) {
-    new Asked(entry.asked()).value("--shelf").map(Path::of).ifPresent(this::useShelf);
+    recorded(entry);
     Shelf shelf = shared.shelf();
     Mix mix = chosen(Notebook.mixes(entry, shelf));
     TestCard card =
@@ -267,11 +247,12 @@ final class NotebookCommand implements Command {
             mix,
             ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output)
                 .swatch());
-    Path out = Objects.requireNonNull(cardsFile);
+    NewFile out = Objects.requireNonNull(cardsFile);
+    output.files().lock("--out", out); // Before reading, so that nobody's card is lost.
     List<TestCard> cards = new ArrayList<>(earlierCards(out));
     cards.add(card);
     String text = CardsJson.toText(new CardSet(cards));
-    WholeFile.write("--out", out, text);
+    output.files().write("--out", out, text);
     shared.give(
         output,
         () -> text,
@@ -281,11 +262,9 @@ final class NotebookCommand implements Command {
         });
   }
 
-  private static List<TestCard> earlierCards(Path file) {
-    try {
-      return Files.exists(file) ? CardsJson.read(file).cards() : List.of();
-    } catch (IOException e) {
-      throw new IllegalArgumentException("--out: " + file + " can't be read: " + e.getMessage(), e);
-    }
+  private static List<TestCard> earlierCards(NewFile file) {
+    return Files.exists(file.path())
+        ? new GivenFile(file.path()).read("--out", CardsJson::read).cards()
+        : List.of();
   }
 }

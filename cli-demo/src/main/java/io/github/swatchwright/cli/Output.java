@@ -1,5 +1,13 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.argument.Printable;
+import io.github.swatchwright.cli.file.FileWrites;
+import io.github.swatchwright.cli.terminal.Lines;
+import io.github.swatchwright.cli.terminal.ProgressBar;
+import io.github.swatchwright.cli.terminal.ScreenText;
+import io.github.swatchwright.cli.terminal.Terminal;
+import io.github.swatchwright.cli.terminal.TerminalColours;
+import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
@@ -12,22 +20,37 @@ import java.util.function.Function;
 /**
  * Where the results of one command line go.
  *
- * @param out standard output
+ * @param out collects the result, which is printed when the command is done
  * @param err standard error
  * @param terminal what standard output is shown on
+ * @param screen makes text from outside fit for the terminal
+ * @param files writes files when the command is done
  * @param asked the command line
  * @param clock tells the date of a notebook's entry
  */
-record Output(PrintStream out, PrintStream err, Terminal terminal, Asked asked, Clock clock) {
+record Output(
+    PrintStream out,
+    PrintStream err,
+    Terminal terminal,
+    ScreenText screen,
+    FileWrites files,
+    Asked asked,
+    Clock clock) {
+
+  /** For the result of a command line. */
+  static Output of(PrintStream out, PrintStream err, Terminal terminal, Asked asked) {
+    ScreenText screen = new ScreenText(terminal.colours());
+    return new Output(out, err, terminal, screen, new FileWrites(), asked, Clock.systemUTC());
+  }
 
   /** The same place for the result of another command line. */
   Output asking(Asked other) {
-    return new Output(out, err, terminal, other, clock);
+    return new Output(out, err, terminal, screen, new FileWrites(), other, clock);
   }
 
   /** Prints a line, broken where the terminal is narrower. */
   void line(String text) {
-    Lines.of(text, terminal.width()).forEach(line -> out.print(line + "\n"));
+    Lines.of(screen.line(text), terminal.width()).forEach(line -> out.print(line + "\n"));
   }
 
   /** Prints a formatted line; numbers have a decimal point whatever the locale. */
@@ -35,9 +58,14 @@ record Output(PrintStream out, PrintStream err, Terminal terminal, Asked asked, 
     line(String.format(Locale.ROOT, format, values));
   }
 
+  /** Prints the head and the rows of a table. */
+  void table(TextTable table) {
+    table.lines(terminal.width()).forEach(this::line);
+  }
+
   /** Prints a line that is no part of the result. */
   void note(String text) {
-    err.print("swatchwright: note: " + text + "\n");
+    err.print("swatchwright: note: " + Printable.oneLine(text) + "\n");
   }
 
   /**
@@ -52,14 +80,22 @@ record Output(PrintStream out, PrintStream err, Terminal terminal, Asked asked, 
     }
   }
 
-  /** Prints text that has its own line ends. */
-  void text(String text) {
+  /** Prints a JSON document, with escapes for what can't be shown. */
+  void json(String document) {
+    out.print(Printable.json(document));
+  }
+
+  /** Prints this program's own text, which has its own line ends: help, and scripts for shells. */
+  void ownText(String text) {
     out.print(text);
   }
 
-  /** A block of the colour and a space, or nothing where colours aren't shown. */
+  /**
+   * A block of the colour and a space, or nothing where colours aren't shown; for {@link #line} and
+   * {@link #table}.
+   */
   String block(Lab colour) {
-    return terminal.colours().block(displayed(colour));
+    return screen.block(displayed(colour));
   }
 
   /** The colour in both notations, and a word when a display can't show it. */

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.json.ChartJson;
 import io.github.swatchwright.photo.Chart;
 import io.github.swatchwright.photo.ChartCorrection;
@@ -10,8 +11,6 @@ import io.github.swatchwright.photo.NeutralPatch;
 import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.Region;
-import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,16 +88,8 @@ final class PhotoReference {
           "--chart: '" + text + "' is not of the form FILE@x,y,w,h, a file and where the chart is");
     }
     Region where = region("--chart", after(text), photo);
-    Path file = Path.of(before(text));
-    try {
-      Chart known = ChartJson.read(file);
-      return named("--chart", () -> ChartCorrection.of(known.seenIn(photo, light, where)));
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("--chart: there is no file " + file, e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException(
-          "--chart: " + file + " can't be read: " + e.getMessage(), e);
-    }
+    Chart known = new GivenFile(Path.of(before(text))).read("--chart", ChartJson::read);
+    return named("--chart", () -> ChartCorrection.of(known.seenIn(photo, light, where)));
   }
 
   private static NeutralPatch patch(String text, Photo photo, Illumination light) {

@@ -1,7 +1,9 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ReinforcementJson;
+import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.match.Addition;
 import io.github.swatchwright.match.Catalogue;
 import io.github.swatchwright.match.MatchRequest;
@@ -11,9 +13,10 @@ import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,7 +54,7 @@ final class ReachCommand implements Command {
       paramLabel = "FILE",
       required = true,
       description = "The paints that you could get, as a shelf file.")
-  Path catalogue = Path.of("");
+  @Nullable GivenFile catalogue;
 
   @Option(
       names = "--paints",
@@ -85,7 +88,7 @@ final class ReachCommand implements Command {
     MatchCommand.check("--max-drops", maxDrops, MatchRequest.LARGEST_DROPS);
     MatchCommand.check("--alternatives", alternatives, MOST_SHOWN);
     Shelf shelf = shared.shelf();
-    Shelf offered = SharedOptions.shelf("--catalogue", catalogue);
+    Shelf offered = Objects.requireNonNull(catalogue).read("--catalogue", ShelfJson::read);
     List<Swatch> targets =
         colours.stream()
             .map(text -> ColourArgument.parse(text, shelf, reference, output).swatch())

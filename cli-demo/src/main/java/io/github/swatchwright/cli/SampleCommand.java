@@ -1,6 +1,9 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.SampleCard;
+import io.github.swatchwright.cli.file.Endings;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.cli.photo.PreviewPicture;
 import io.github.swatchwright.json.SampleJson;
@@ -14,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -49,7 +53,7 @@ final class SampleCommand implements Command {
   @Mixin CardOption card = new CardOption();
 
   @Parameters(index = "0", paramLabel = "PHOTO", description = "A JPEG, PNG, WebP or TIFF file.")
-  String file = "";
+  @Nullable GivenFile photo;
 
   @Option(
       names = "--region",
@@ -73,7 +77,8 @@ final class SampleCommand implements Command {
       paramLabel = "FILE",
       description =
           "Write a small PNG of the photo with the regions and their swatches drawn into it.")
-  @Nullable Path preview;
+  @Endings("png")
+  @Nullable NewFile preview;
 
   @Mixin PhotoReference reference = new PhotoReference();
 
@@ -87,17 +92,21 @@ final class SampleCommand implements Command {
       throw new IllegalArgumentException(
           "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
     }
-    Photo photo = PhotoFile.open(Path.of(file));
-    PhotoReader reader = reference.reader(photo);
+    Path file = Objects.requireNonNull(photo).path();
+    Photo opened = PhotoFile.open(file);
+    PhotoReader reader = reference.reader(opened);
     List<SampleJson.Entry> entries =
-        regions(photo).stream().flatMap(region -> read(reader, region)).toList();
-    card.write(() -> SampleCard.of(fileName(), reader.reference(), onCard(entries)));
+        regions(opened).stream().flatMap(region -> read(reader, region)).toList();
+    card.write(
+        output,
+        () ->
+            SampleCard.of(String.valueOf(file.getFileName()), reader.reference(), onCard(entries)));
     if (preview != null) {
       writePreview(preview, reader, entries);
     }
     shared.give(
         output,
-        () -> SampleJson.toText(file, reader.reference(), entries),
+        () -> SampleJson.toText(file.toString(), reader.reference(), entries),
         () -> {
           output.line("Reference: %s", reader.reference());
           entries.forEach(this::print);
@@ -112,11 +121,7 @@ final class SampleCommand implements Command {
         .map(shade -> SampleJson.Entry.of(region, shade));
   }
 
-  private void writePreview(Path to, PhotoReader reader, List<SampleJson.Entry> entries) {
-    if (to.toAbsolutePath().normalize().equals(Path.of(file).toAbsolutePath().normalize())) {
-      throw new IllegalArgumentException("--preview: " + to + " is the photo itself");
-    }
-    WholeFile.mustEndIn(".png", "--preview", to);
+  private void writePreview(NewFile to, PhotoReader reader, List<SampleJson.Entry> entries) {
     Map<Region, List<SampleJson.Entry>> byRegion =
         entries.stream()
             .collect(
@@ -131,8 +136,9 @@ final class SampleCommand implements Command {
                         read.getValue().stream().map(entry -> entry.colour().lab()).toList(),
                         read.getValue().stream().map(SampleJson.Entry::share).toList()))
             .toList();
-    WholeFile.write(
-        "--preview", to, PreviewPicture.png(reader.photo(), reads, reader.references()));
+    output
+        .files()
+        .write("--preview", to, PreviewPicture.png(reader.photo(), reads, reader.references()));
   }
 
   private static ShadeSearch search(String most) {
@@ -144,11 +150,6 @@ final class SampleCommand implements Command {
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException("--colours: '" + most + "' is not a whole number", e);
     }
-  }
-
-  private String fileName() {
-    Path name = Path.of(file).getFileName();
-    return name == null ? file : name.toString();
   }
 
   private static List<SampleCard.Read> onCard(List<SampleJson.Entry> entries) {

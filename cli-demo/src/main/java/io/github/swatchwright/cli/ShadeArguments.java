@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.json.SampleJson;
@@ -7,9 +8,6 @@ import io.github.swatchwright.ladder.Shade;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import java.io.IOException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -31,7 +29,7 @@ record ShadeArguments(Shelf shelf, PhotoReference reference, Output output) {
   record Shades(List<Shade> shades, List<Double> shares) {}
 
   /** The two ends, or the colours of a file. */
-  Shades shades(List<String> ends, @Nullable Path file) {
+  Shades shades(List<String> ends, @Nullable GivenFile file) {
     if (file == null) {
       if (ends.size() != 2) {
         throw new IllegalArgumentException(
@@ -42,21 +40,10 @@ record ShadeArguments(Shelf shelf, PhotoReference reference, Output output) {
     if (!ends.isEmpty()) {
       throw new IllegalArgumentException("give two ends or --colours, not both");
     }
-    List<SampleJson.Colour> colours = read(file);
+    List<SampleJson.Colour> colours = file.read("--colours", SampleJson::read);
     return new Shades(
         colours.stream().<Shade>map(colour -> new Shade.OfColour(swatch(colour))).toList(),
         colours.stream().map(SampleJson.Colour::share).toList());
-  }
-
-  private static List<SampleJson.Colour> read(Path file) {
-    try {
-      return SampleJson.read(file);
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("--colours: there is no file " + file, e);
-    } catch (IOException e) {
-      throw new IllegalArgumentException(
-          "--colours: " + file + " can't be read: " + e.getMessage(), e);
-    }
   }
 
   private static Swatch swatch(SampleJson.Colour colour) {

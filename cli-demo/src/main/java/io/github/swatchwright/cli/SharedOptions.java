@@ -1,7 +1,15 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.file.Endings;
+import io.github.swatchwright.cli.file.FileReason;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.file.NotebookFile;
+import io.github.swatchwright.exchange.CsvText;
+import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
+import io.github.swatchwright.json.ResultTable;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -10,9 +18,6 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.time.temporal.ChronoUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +29,7 @@ final class SharedOptions {
       names = "--shelf",
       paramLabel = "FILE",
       description = "The paints you own, as JSON. Without it, an invented demo shelf is used.")
-  @Nullable Path shelfFile;
+  @Nullable GivenFile shelfFile;
 
   @Option(
       names = "--light",
@@ -37,13 +42,14 @@ final class SharedOptions {
       names = "--notebook",
       paramLabel = "FILE",
       description = "Write down what was asked and found, at the end of this file.")
-  @Nullable Path notebookFile;
+  @Nullable NotebookFile notebookFile;
 
   @Option(
       names = "--table",
       paramLabel = "FILE",
       description = "Also write the result as a table: CSV, GIMP palette (.gpl) or JSON.")
-  @Nullable Path tableFile;
+  @Endings({"csv", "gpl", "json"})
+  @Nullable NewFile tableFile;
 
   @Option(names = "--json", description = "Print one JSON object.")
   boolean json;
@@ -79,62 +85,49 @@ final class SharedOptions {
   }
 
   private Shelf readShelf() {
-    Path file = shelfFile;
+    GivenFile file = shelfFile;
     try {
-      return file == null ? demoShelf() : shelf("--shelf", file);
+      return file == null ? demoShelf() : file.read("--shelf", ShelfJson::read);
     } catch (IOException e) {
-      throw new IllegalArgumentException("the demo shelf can't be read: " + e.getMessage(), e);
-    }
-  }
-
-  /** A shelf that an option names. */
-  static Shelf shelf(String option, Path file) {
-    try {
-      return ShelfJson.read(file);
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException(option + ": there is no file " + file, e);
-    } catch (IOException e) {
-      String why =
-          Files.isDirectory(file)
-              ? "is a directory, must be a file"
-              : "can't be read: " + e.getMessage();
-      throw new IllegalArgumentException(option + ": " + file + " " + why, e);
+      throw new IllegalArgumentException("the demo shelf can't be read: " + FileReason.of(e), e);
     }
   }
 
   /** Gives a command's result in the form that was asked for. */
   void give(Output output, Supplier<String> jsonText, Runnable words) {
     if (json) {
-      output.text(jsonText.get());
+      output.json(jsonText.get());
     } else {
       words.run();
     }
     if (tableFile != null) {
-      ResultFile.write(tableFile, jsonText.get());
+      output.files().write("--table", tableFile, table(tableFile, jsonText.get()));
     }
     if (notebookFile != null) {
       writeDown(notebookFile, output, jsonText.get());
     }
   }
 
-  private void writeDown(Path file, Output output, String found) {
+  /** The result in the format that the file's ending names. */
+  private static String table(NewFile file, String result) {
+    return switch (file.ending()) {
+      case "csv" -> CsvText.toText(ResultTable.of(result).records());
+      case "gpl" -> GimpPalette.toText("Swatchwright", ResultTable.of(result).colours());
+      default -> result;
+    };
+  }
+
+  private void writeDown(NotebookFile file, Output output, String found) {
     Shelf used = shelf();
-    try {
-      Notebook.at(file)
-          .append(
-              new NotebookEntry(
-                  output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
-                  NotebookEntry.LIBRARY_VERSION,
-                  used.name(),
-                  ShelfJson.hash(used),
-                  output.asked().without("--notebook", true).without("--json", false).arguments(),
-                  found));
-    } catch (NoSuchFileException e) {
-      throw new IllegalArgumentException("--notebook: there is no folder for " + file, e);
-    } catch (IOException | IllegalArgumentException e) {
-      throw new IllegalArgumentException(
-          "--notebook: " + file + " can't be written: " + e.getMessage(), e);
-    }
+    NotebookEntry entry =
+        new NotebookEntry(
+            output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+            NotebookEntry.LIBRARY_VERSION,
+            used.name(),
+            ShelfJson.hash(used),
+            output.asked().without("--notebook", true).without("--json", false).arguments(),
+            found);
+    output.files().append("--notebook", file, path -> Notebook.at(path).append(entry));
   }
 
   private static Shelf demoShelf() throws IOException {

@@ -1,6 +1,10 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.ReachPlot;
+import io.github.swatchwright.cli.file.Endings;
+import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
@@ -12,7 +16,6 @@ import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,7 +52,7 @@ final class ShelfCommand implements Command {
       description =
           "Take the paints of this file: CSV, GIMP palette (.gpl), JSON, or what colour instruments"
               + " write (CGATS: .cgats, .txt, .ti3, .it8).")
-  @Nullable Path importFile;
+  @Nullable GivenFile importFile;
 
   @Option(
       names = "--medium",
@@ -63,19 +66,21 @@ final class ShelfCommand implements Command {
       names = "--out",
       paramLabel = "NEW",
       description = "With --import: the shelf file to write, as JSON.")
-  @Nullable Path newFile;
+  @Nullable NewFile newFile;
 
   @Option(
       names = "--export",
       paramLabel = "FILE",
       description = "Write the shelf as CSV, GIMP palette (.gpl) or JSON.")
-  @Nullable Path exportFile;
+  @Endings({"csv", "gpl", "json"})
+  @Nullable NewFile exportFile;
 
   @Option(
       names = "--plot",
       paramLabel = "FILE.svg",
       description = "Draw what the shelf can be mixed to, and what it can't.")
-  @Nullable Path plotFile;
+  @Endings("svg")
+  @Nullable NewFile plotFile;
 
   ShelfCommand(Output output) {
     this.output = output;
@@ -90,7 +95,7 @@ final class ShelfCommand implements Command {
       return;
     }
     if (exportFile != null) {
-      ShelfFiles.write("--export", exportFile, shelf);
+      output.files().write("--export", exportFile, ShelfFiles.toText(shelf, exportFile));
     }
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     ShelfReport report = ShelfReport.of(optics, light);
@@ -108,8 +113,7 @@ final class ShelfCommand implements Command {
         });
   }
 
-  private static void plot(Path file, ShelfReport report, Optional<ShelfReach> reach) {
-    WholeFile.mustEndIn(".svg", "--plot", file);
+  private void plot(NewFile file, ShelfReport report, Optional<ShelfReach> reach) {
     ShelfReach known =
         reach.orElseThrow(
             () ->
@@ -117,14 +121,14 @@ final class ShelfCommand implements Command {
                     "--plot: the shelf '"
                         + report.name()
                         + "' holds no paint that can be computed with"));
-    WholeFile.write("--plot", file, new ReachPlot(report, known).toSvg());
+    output.files().write("--plot", file, new ReachPlot(report, known).toSvg());
   }
 
   private void print(ShelfReach reach) {
     output.line("");
     output.line(
-        "%.0f %% of the colours that a display shows can be mixed to within ΔE00 %.0f, of up to three"
-            + " paints (estimated).",
+        "%.0f %% of the colours that a display shows can be mixed to within ΔE00 %.0f, of up to"
+            + " three paints (estimated).",
         100 * reach.share(), ShelfReach.LIMIT);
     reach.gaps().stream().limit(MOST_GAPS).forEach(this::print);
   }
@@ -140,8 +144,8 @@ final class ShelfCommand implements Command {
   }
 
   /** A new shelf is looked through as far as it takes no estimate: it may be a large one. */
-  private void write(Shelf shelf, Path file, TristimulusWeights light) {
-    WholeFile.write("--out", file, ShelfJson.toText(shelf));
+  private void write(Shelf shelf, NewFile file, TristimulusWeights light) {
+    output.files().write("--out", file, ShelfJson.toText(shelf));
     ShelfReport report = ShelfReport.ofLabels(shelf, light);
     shared.give(
         output,
@@ -185,7 +189,7 @@ final class ShelfCommand implements Command {
           coats(entry.coatsToHide()),
           colour(entry.masstone()));
     }
-    table.print(output);
+    output.table(table);
     output.line("");
     output.line("Coats: how many hide black and white, computed (contrast ratio 0.98).");
     report.problems().forEach(problem -> output.line("Note: %s.", problem));

@@ -14,17 +14,17 @@ class AskedTest {
   void leavesOptionsOutInEitherForm() {
     Asked asked = asked("match", "#123456", "--card", "a.html", "--table=b.csv", "--json");
 
-    assertThat(asked.withoutPictures().arguments()).containsExactly("match", "#123456", "--json");
+    assertThat(asked.without("--card", true).without("--table", true).arguments())
+        .containsExactly("match", "#123456", "--json");
     assertThat(asked.without("--json", false).arguments()).doesNotContain("--json").hasSize(5);
     assertThat(asked.without("--tab", true)).isEqualTo(asked);
   }
 
   @Test
-  void tellsTheLastValueOfAnOption() {
-    assertThat(asked("shelf", "--out=a", "--out", "b").value("--out")).contains("b");
-    assertThat(asked("shelf", "--out").value("--out")).isEmpty();
-    assertThat(asked("shelf", "--export", "b.csv").writesFile()).isTrue();
-    assertThat(asked("shelf").writesFile()).isFalse();
+  void whatStandsBehindTwoDashesIsNoOption() {
+    Asked asked = asked("match", "--json", "--", "--json");
+
+    assertThat(asked.without("--json", false).arguments()).containsExactly("match", "--", "--json");
   }
 
   @Test

@@ -133,7 +133,7 @@ class CalibrateCommandTest {
     assertThat(run.out()).contains("Surface: k1 0.0");
     assertThat(Files.readString(Path.of(better()))).contains("\"surface\"");
     Run again =
-        Run.of("calibrate", cards(CARD), "--shelf", better(), "--fit-surface", "--out", better());
+        Run.of("calibrate", cards(CARD), "--shelf", better(), "--fit-surface", "--out", other());
     assertThat(again.status()).isEqualTo(2);
     assertThat(again.err()).contains("has learnt from cards under a surface already");
   }
@@ -169,6 +169,7 @@ class CalibrateCommandTest {
     refuses(
         shelf, CARD.replace("}}", "},\"by\":\"mass\",\"by\":\"volume\"}"), "by: is given twice");
     assertThat(Files.readString(shelf)).isEqualTo(old);
+    assertThat(Path.of(other())).doesNotExist();
     Files.writeString(
         shelf,
         "{\"format\":\"swatchwright-shelf\",\"version\":1,\"name\":\"s\",\"paints\":["
@@ -183,9 +184,12 @@ class CalibrateCommandTest {
     assertThat(missing.err().lines()).hasSize(1);
   }
 
+  private String other() {
+    return folder.resolve("other.shelf.json").toString();
+  }
+
   private void refuses(Path shelf, String card, String message) throws IOException {
-    Run run =
-        Run.of("calibrate", cards(card), "--shelf", shelf.toString(), "--out", shelf.toString());
+    Run run = Run.of("calibrate", cards(card), "--shelf", shelf.toString(), "--out", other());
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.err().lines()).hasSize(1);
@@ -196,7 +200,7 @@ class CalibrateCommandTest {
   void aShelfIsOldOrNewWhenTheProgramIsKilledInTheMiddle() throws Exception {
     Path shelf = folder.resolve("mine.shelf.json");
     String[] args = {
-      "calibrate", cards(CARD), "--shelf", shelf.toString(), "--out", shelf.toString()
+      "calibrate", cards(CARD), "--shelf", Run.fiveShelf(), "--out", shelf.toString()
     };
     String old = Files.readString(Path.of(Run.fiveShelf()));
     Files.writeString(shelf, old);

@@ -34,10 +34,7 @@ class CardOptionTest {
     assertThat(run.status()).isEqualTo(Main.REFUSED);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
-        .isEqualTo(
-            "swatchwright: Invalid value for option '--card': '"
-                + file
-                + "' must end with .html or .svg\n");
+        .isEqualTo("swatchwright: --card: " + file + " must end in .html or .svg\n");
     assertThat(file).doesNotExist();
   }
 

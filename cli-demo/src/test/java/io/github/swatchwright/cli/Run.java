@@ -1,11 +1,15 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.cli.terminal.Terminal;
+import io.github.swatchwright.cli.terminal.TerminalColours;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What a command did.
@@ -19,6 +23,11 @@ record Run(int status, String out, String err) {
   /** Runs a command as if its output were a file. */
   static Run of(String... args) {
     return of(Terminal.FILE, args);
+  }
+
+  /** The arguments with more at their end. */
+  static String[] with(String[] arguments, String... more) {
+    return Stream.concat(Arrays.stream(arguments), Arrays.stream(more)).toArray(String[]::new);
   }
 
   /** Runs a command as if on a terminal that shows colours. */

@@ -151,7 +151,10 @@ class SampleTest {
         String.format(Locale.ROOT, "#%06X", seen.getRGB(20, seen.getHeight() - 5) & 0xFFFFFF);
     assertThat(run.out()).contains(swatch);
 
-    assertRefused(Run.of("sample", photo, "--preview", photo), "is the photo itself");
+    Path itself = Files.copy(Path.of(photo), folder.resolve("photo.png"));
+    assertRefused(
+        Run.of("sample", itself.toString(), "--preview", itself.toString()),
+        "--preview: " + itself + " is PHOTO as well, must be another file");
     assertRefused(
         Run.of("sample", photo, "--preview", folder.resolve("no/seen.png").toString()),
         "--preview: there is no folder");

@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -126,22 +125,9 @@ class ShelfFilesTest {
     Path json = folder.resolve("recipes.json");
     String[] match = {"match", "#707A70", "--shelf", Run.fiveShelf(), "--alternatives", "2"};
 
-    String printed =
-        done(
-            new Asked(List.of(match))
-                .with("--json", "--table", json.toString())
-                .arguments()
-                .toArray(String[]::new));
-    done(
-        new Asked(List.of(match))
-            .with("--table", csv.toString())
-            .arguments()
-            .toArray(String[]::new));
-    done(
-        new Asked(List.of(match))
-            .with("--table", palette.toString())
-            .arguments()
-            .toArray(String[]::new));
+    String printed = done(Run.with(match, "--json", "--table", json.toString()));
+    done(Run.with(match, "--table", csv.toString()));
+    done(Run.with(match, "--table", palette.toString()));
 
     JsonNode best = new ObjectMapper().readTree(printed).get("recipes").get(0);
     assertThat(Files.readString(json)).isEqualTo(printed);

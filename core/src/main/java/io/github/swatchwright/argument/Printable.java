@@ -1,6 +1,11 @@
 package io.github.swatchwright.argument;
 
-/** Text from outside, made fit to be shown. */
+import java.util.Locale;
+
+/**
+ * Text from outside, made fit to be shown: the one place that says which characters a terminal, a
+ * message, a picture and a page may hold.
+ */
 public final class Printable {
   private static final int LONGEST_QUOTATION = 200;
 
@@ -16,7 +21,9 @@ public final class Printable {
     return line.toString();
   }
 
-  /** The same, with … in place of what is longer than so many characters. */
+  /**
+   * The text as {@link #oneLine(String)} has it, cut off with … after {@code longest} characters.
+   */
   public static String oneLine(String text, int longest) {
     return text.codePointCount(0, text.length()) <= longest
         ? oneLine(text)
@@ -28,15 +35,44 @@ public final class Printable {
     return "'" + oneLine(text, LONGEST_QUOTATION) + "'";
   }
 
+  /**
+   * A JSON document with an escape for each character that can't be shown, so that it still has the
+   * same content. Line feeds stay: in valid JSON they stand between values.
+   */
+  public static String json(String document) {
+    StringBuilder shown = new StringBuilder(document.length());
+    document
+        .codePoints()
+        .forEach(
+            codePoint -> {
+              if (codePoint == '\n' || isShown(codePoint)) {
+                shown.appendCodePoint(codePoint);
+              } else {
+                for (char unit : Character.toChars(codePoint)) {
+                  shown.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
+                }
+              }
+            });
+    return shown.toString();
+  }
+
   private static int printable(int codePoint) {
+    return isShown(codePoint) ? codePoint : ' ';
+  }
+
+  /**
+   * Whether a character shows as itself and changes nothing around it: no control, no line break,
+   * no format character such as those that turn the writing direction, and no half of a pair.
+   */
+  public static boolean isShown(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,
           Character.LINE_SEPARATOR,
           Character.PARAGRAPH_SEPARATOR,
           Character.SURROGATE ->
-          ' ';
-      default -> codePoint;
+          false;
+      default -> true;
     };
   }
 }

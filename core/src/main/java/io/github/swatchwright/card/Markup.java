@@ -1,5 +1,6 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.argument.Printable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -112,7 +113,7 @@ final class Markup {
     out.append(lines ? "\n</" : "</").append(name).append('>');
   }
 
-  /** The text with its markup characters as entities, and what XML can't hold as U+FFFD. */
+  /** The text with its markup characters as entities, and what can't be shown as U+FFFD. */
   static String escaped(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
     text.codePoints().forEach(codePoint -> escape(codePoint, safe));
@@ -129,12 +130,9 @@ final class Markup {
     }
   }
 
-  /** What XML 1.0 (production 2) and HTML both allow. */
+  /** What XML 1.0 (production 2) and HTML both allow, and what doesn't turn the text around it. */
   private static boolean isCharacter(int codePoint) {
-    return switch (Character.getType(codePoint)) {
-      case Character.CONTROL -> codePoint == '\n' || codePoint == '\t';
-      case Character.SURROGATE -> false;
-      default -> (codePoint & 0xFFFE) != 0xFFFE && (codePoint < 0xFDD0 || codePoint > 0xFDEF);
-    };
+    boolean inXml = (codePoint & 0xFFFE) != 0xFFFE && (codePoint < 0xFDD0 || codePoint > 0xFDEF);
+    return codePoint == '\n' || codePoint == '\t' || (inXml && Printable.isShown(codePoint));
   }
 }

@@ -1,15 +1,20 @@
 package io.github.swatchwright.exchange;
 
+import static java.util.stream.Collectors.joining;
+
+import io.github.swatchwright.argument.Printable;
 import java.io.Serializable;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A file that isn't imported, because of lines that can't be taken. */
 public final class BadLinesException extends IllegalArgumentException {
   private static final long serialVersionUID = 1;
 
-  /** So many lines are listed in the message; {@link #lines} has them all. */
+  /** The most lines that the message lists; {@link #lines} has them all. */
   private static final int LISTED = 100;
+
+  private final String source;
 
   /** Always from {@code List.copyOf}, which can be serialised. */
   @SuppressWarnings("serial")
@@ -24,7 +29,7 @@ public final class BadLinesException extends IllegalArgumentException {
   public record BadLine(int number, String reason) implements Serializable {
     /** Keeps the reason to one line. */
     public BadLine {
-      reason = reason.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}]", " ");
+      reason = Printable.oneLine(reason);
     }
 
     /** The line in a list, such as {@code line 3: has 2 fields, must have 4}. */
@@ -41,20 +46,38 @@ public final class BadLinesException extends IllegalArgumentException {
    */
   public BadLinesException(String source, List<BadLine> lines) {
     super(message(source, lines));
+    this.source = source;
     this.lines = List.copyOf(lines);
   }
 
   private static String message(String source, List<BadLine> lines) {
-    String head =
-        source
-            + ": nothing was imported, because of "
-            + lines.size()
-            + (lines.size() == 1 ? " line" : " lines");
-    String more = lines.size() > LISTED ? "\n  and " + (lines.size() - LISTED) + " more" : "";
-    return lines.stream()
-        .limit(LISTED)
-        .map(line -> "\n  " + line.toText())
-        .collect(Collectors.joining("", head, more));
+    return summary(source, lines) + listed(lines).map(line -> "\n  " + line).collect(joining());
+  }
+
+  private static String summary(String source, List<BadLine> lines) {
+    return Printable.oneLine(source)
+        + ": nothing was imported, because of "
+        + lines.size()
+        + (lines.size() == 1 ? " line" : " lines");
+  }
+
+  private static Stream<String> listed(List<BadLine> lines) {
+    Stream<String> first = lines.stream().limit(LISTED).map(BadLine::toText);
+    return lines.size() > LISTED
+        ? Stream.concat(first, Stream.of("and " + (lines.size() - LISTED) + " more"))
+        : first;
+  }
+
+  /** What was refused, in one line. */
+  public String summary() {
+    return summary(source, lines);
+  }
+
+  /**
+   * A line for each of the first hundred lines that can't be taken, and how many more there are.
+   */
+  public List<String> listed() {
+    return listed(lines).toList();
   }
 
   /** All of them, by number. */

@@ -14,6 +14,9 @@ public enum ShelfImport {
   /** {@link CgatsShelf}, {@code .cgats}, {@code .txt}, {@code .ti3} and {@code .it8}. */
   CGATS(Set.of("cgats", "txt", "ti3", "it8"), CgatsShelf::read);
 
+  /** The longest file, in bytes. */
+  public static final int MOST_BYTES = TextFile.MOST_BYTES;
+
   /** Made by {@code Set.of}. */
   @SuppressWarnings("ImmutableEnumChecker")
   private final Set<String> endings;

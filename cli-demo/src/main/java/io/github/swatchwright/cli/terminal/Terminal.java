@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import java.io.Console;
 import java.util.Map;
@@ -10,30 +10,30 @@ import org.jspecify.annotations.Nullable;
  * @param colours how it shows colours
  * @param width characters in a line; {@link #ENDLESS} for files
  */
-record Terminal(TerminalColours colours, int width) {
+public record Terminal(TerminalColours colours, int width) {
   /** A file's lines may have any length. */
-  static final int ENDLESS = Integer.MAX_VALUE;
+  public static final int ENDLESS = Integer.MAX_VALUE;
 
-  /** A terminal that doesn't tell its width. */
-  static final int USUAL_WIDTH = 100;
+  /** The width of a terminal that doesn't state one. */
+  public static final int USUAL_WIDTH = 100;
 
   private static final int NARROWEST = 40;
 
   /** A file or a pipe. */
-  static final Terminal FILE = new Terminal(TerminalColours.NONE, ENDLESS);
+  public static final Terminal FILE = new Terminal(TerminalColours.NONE, ENDLESS);
 
-  /** What the process writes to. */
-  static Terminal ofProcess() {
+  /** The terminal, file or pipe that the process writes to. */
+  public static Terminal ofProcess() {
     return of(System.getenv(), isTerminal(System.console()));
   }
 
   /**
-   * What the environment tells: {@code COLUMNS} the width, from 40 on.
+   * A terminal as the environment describes it: {@code COLUMNS} is its width, from 40 on.
    *
    * @param environment the process's variables
    * @param isTerminal whether someone looks at the output
    */
-  static Terminal of(Map<String, String> environment, boolean isTerminal) {
+  public static Terminal of(Map<String, String> environment, boolean isTerminal) {
     String columns = environment.getOrDefault("COLUMNS", "");
     int otherwise = isTerminal ? USUAL_WIDTH : ENDLESS;
     int width =

@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -13,11 +13,19 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class WholeFileTest {
+class FileWritesTest {
+  /** Writes one file, as a command that has nothing else to write. */
+  private static void write(String option, Path file, String text) {
+    try (FileWrites files = new FileWrites()) {
+      files.write(option, new NewFile(file), text);
+      files.commit();
+    }
+  }
+
   @Test
   void replacesAFileAndLeavesNothingElseBehind(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
-    WholeFile.write("--out", file, "new");
+    write("--out", file, "new");
     assertThat(file).hasContent("new");
     assertThat(folder).isDirectoryNotContaining(other -> !other.equals(file));
   }
@@ -27,7 +35,7 @@ class WholeFileTest {
     assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-r--"));
-    WholeFile.write("--out", file, "new");
+    write("--out", file, "new");
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
         .isEqualTo("rw-rw-r--");
   }
@@ -35,7 +43,7 @@ class WholeFileTest {
   @Test
   void refusesAFolder(@TempDir Path folder) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WholeFile.write("--out", folder, "new"))
+        .isThrownBy(() -> write("--out", folder, "new"))
         .withMessage("--out: " + folder + " is a directory, must be a file");
   }
 
@@ -43,7 +51,7 @@ class WholeFileTest {
   void refusesAFolderThatIsNotThere(@TempDir Path folder) {
     Path missing = folder.resolve("missing");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WholeFile.write("--out", missing.resolve("shelf.json"), "new"))
+        .isThrownBy(() -> write("--out", missing.resolve("shelf.json"), "new"))
         .withMessage("--out: there is no folder " + missing);
   }
 
@@ -53,7 +61,7 @@ class WholeFileTest {
     Path file = Files.writeString(shelves.resolve("shelf.json"), "old");
     Path link =
         Files.createSymbolicLink(folder.resolve("link.json"), Path.of("shelves/shelf.json"));
-    WholeFile.write("--out", link, "new");
+    write("--out", link, "new");
     assertThat(link).isSymbolicLink();
     assertThat(file).hasContent("new");
     assertThat(folder).isDirectoryNotContaining("glob:**.draft");
@@ -62,7 +70,7 @@ class WholeFileTest {
   @Test
   void makesTheFileThatALinkPointsTo(@TempDir Path folder) throws IOException {
     Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("later.json"));
-    WholeFile.write("--out", link, "new");
+    write("--out", link, "new");
     assertThat(link).isSymbolicLink();
     assertThat(folder.resolve("later.json")).hasContent("new");
   }
@@ -72,7 +80,7 @@ class WholeFileTest {
     Path first = Files.createSymbolicLink(folder.resolve("first"), Path.of("second"));
     Files.createSymbolicLink(folder.resolve("second"), Path.of("first"));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> WholeFile.write("--out", first, "new"))
+        .isThrownBy(() -> write("--out", first, "new"))
         .withMessageContaining("more than 40 symbolic links in a row");
   }
 
@@ -81,7 +89,7 @@ class WholeFileTest {
     Path file = Files.writeString(folder.resolve("shelf.json"), "old");
     Thread.currentThread().interrupt();
     try {
-      assertThatIllegalArgumentException().isThrownBy(() -> WholeFile.write("--out", file, "new"));
+      assertThatIllegalArgumentException().isThrownBy(() -> write("--out", file, "new"));
     } finally {
       assertThat(Thread.interrupted()).isTrue();
     }
@@ -105,7 +113,7 @@ class WholeFileTest {
           new Thread(
               () -> {
                 try {
-                  WholeFile.write("--out", file, fiveMillion('n'));
+                  write("--out", file, fiveMillion('n'));
                 } catch (IllegalArgumentException e) {
                   refusal.set(e);
                 }

@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.difference.Ciede2000;
@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /** How a terminal shows colours, by escape sequences of ECMA-48 and ITU-T T.416. */
-enum TerminalColours {
+public enum TerminalColours {
   /** Not at all. */
   NONE {
     @Override
-    String block(Srgb colour) {
+    public String block(Srgb colour) {
       return "";
     }
   },
@@ -19,7 +19,7 @@ enum TerminalColours {
   /** The 256 colours of xterm: a cube of 6 × 6 × 6, and 24 greys (from memory). */
   INDEXED {
     @Override
-    String block(Srgb colour) {
+    public String block(Srgb colour) {
       return String.format(Locale.ROOT, "\u001B[48;5;%dm      \u001B[0m ", nearest(colour));
     }
   },
@@ -27,7 +27,7 @@ enum TerminalColours {
   /** 24 bits a colour. */
   TRUE {
     @Override
-    String block(Srgb colour) {
+    public String block(Srgb colour) {
       int rgb = colour.toPacked();
       return String.format(
           Locale.ROOT,
@@ -46,16 +46,16 @@ enum TerminalColours {
   private static final int[] CUBE_LEVELS = {0, 95, 135, 175, 215, 255};
 
   /** A block of the colour and a space, or nothing where colours aren't shown. */
-  abstract String block(Srgb colour);
+  public abstract String block(Srgb colour);
 
   /**
-   * What the environment tells: {@code NO_COLOR} says no, {@code COLORTERM} and {@code TERM} how
-   * many.
+   * The colours that the environment allows: {@code NO_COLOR} forbids them, {@code COLORTERM} and
+   * {@code TERM} say how many there are.
    *
    * @param environment the process's variables
    * @param isTerminal whether someone looks at the output
    */
-  static TerminalColours of(Map<String, String> environment, boolean isTerminal) {
+  public static TerminalColours of(Map<String, String> environment, boolean isTerminal) {
     String term = environment.getOrDefault("TERM", "");
     String colorterm = environment.getOrDefault("COLORTERM", "");
     boolean windowsTerminal = environment.containsKey("WT_SESSION");

@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import io.github.swatchwright.mix.Progress;
 import java.io.PrintStream;
@@ -9,7 +9,7 @@ import java.util.function.LongSupplier;
  * A bar on a terminal that shows how far a long call has come. It comes up after half a second,
  * moves ten times a second, and is gone when it is closed.
  */
-final class ProgressBar implements Progress, AutoCloseable {
+public final class ProgressBar implements Progress, AutoCloseable {
   private static final int CELLS = 30;
   private static final long FIRST_AFTER = 500_000_000;
   private static final long EVERY = 100_000_000;
@@ -26,7 +26,7 @@ final class ProgressBar implements Progress, AutoCloseable {
    * @param terminal where to draw it
    * @param nanoTime the time in nanoseconds from any start
    */
-  ProgressBar(PrintStream terminal, LongSupplier nanoTime) {
+  public ProgressBar(PrintStream terminal, LongSupplier nanoTime) {
     this.terminal = terminal;
     this.nanoTime = nanoTime;
     this.next = nanoTime.getAsLong() + FIRST_AFTER;

@@ -1,19 +1,19 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
 
-/** Text broken into lines between words. */
-final class Lines {
+/** Breaks long lines between words, for terminals that are narrower. */
+public final class Lines {
   private static final String HANGING = "  ";
 
   private Lines() {}
 
   /**
-   * The line, in as many as it takes; the later ones are indented by two more spaces. A word that
-   * is longer than the width stays whole, and so does a line with escape sequences.
+   * The line, broken into as many as it takes; all but the first are indented by two more spaces. A
+   * word that is longer than the width stays whole, and so does a line that shows colours.
    */
-  static List<String> of(String line, int width) {
+  public static List<String> of(String line, int width) {
     if (length(line) <= width || line.indexOf('\u001B') >= 0) {
       return List.of(line);
     }

@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.List;
  * Columns of text, aligned. Where a line is too short for them, texts of the first column are cut
  * off and end in "…".
  */
-final class TextTable {
+public final class TextTable {
   private static final String GAP = "  ";
   private static final int NARROWEST_FIRST = 12;
 
@@ -20,20 +20,24 @@ final class TextTable {
    * @param name its head
    * @param toTheRight whether it stands flush right, as numbers do
    */
-  record Column(String name, boolean toTheRight) {}
+  public record Column(String name, boolean toTheRight) {}
 
-  TextTable(Column... columns) {
+  public TextTable(Column... columns) {
     this.columns = List.of(columns);
     rows.add(this.columns.stream().map(Column::name).toList());
   }
 
   /** Adds a row, a text for each column. */
-  void add(String... texts) {
+  public void add(String... texts) {
     rows.add(List.of(texts));
   }
 
-  /** Prints the head and all rows. */
-  void print(Output output) {
+  /**
+   * The head and all rows.
+   *
+   * @param width characters in a line; only texts of the first column are cut off to fit it
+   */
+  public List<String> lines(int width) {
     int[] widths = new int[columns.size()];
     for (List<String> row : rows) {
       for (int i = 0; i < widths.length; i++) {
@@ -44,8 +48,8 @@ final class TextTable {
     for (int i = 1; i < widths.length; i++) {
       others += GAP.length() + widths[i];
     }
-    widths[0] = Math.min(widths[0], Math.max(NARROWEST_FIRST, output.terminal().width() - others));
-    rows.forEach(row -> output.line(line(row, widths)));
+    widths[0] = Math.min(widths[0], Math.max(NARROWEST_FIRST, width - others));
+    return rows.stream().map(row -> line(row, widths)).toList();
   }
 
   private String line(List<String> row, int[] widths) {
@@ -65,9 +69,7 @@ final class TextTable {
         : text.substring(0, text.offsetByCodePoints(0, width - 1)) + "…";
   }
 
-  /** Characters that are seen: escape sequences take no place. */
   private static int length(String text) {
-    String seen = text.replaceAll("\u001B\\[[0-9;]*m", "");
-    return seen.codePointCount(0, seen.length());
+    return text.codePointCount(0, text.length());
   }
 }

@@ -1,4 +1,4 @@
-package io.github.swatchwright.cli;
+package io.github.swatchwright.cli.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,7 +10,6 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class TerminalTest {
 
@@ -91,31 +90,6 @@ class TerminalTest {
     assertThat(TerminalColours.INDEXED.block(Srgb.parse("#0000FF")))
         .isEqualTo("\u001B[48;5;21m      \u001B[0m ");
     assertThat(TerminalColours.NONE.block(Srgb.parse("#0000FF"))).isEmpty();
-  }
-
-  @ParameterizedTest(name = "shelf fits in {0} characters")
-  @ValueSource(ints = {64, 72, 80, 100})
-  void tablesFitTheWidth(int width) {
-    Run run = Run.of(new Terminal(TerminalColours.NONE, width), "shelf");
-
-    assertThat(run.out().lines().filter(line -> !line.contains("too strong")))
-        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width));
-  }
-
-  @Test
-  void namesAreCutOnNarrowTerminalsAlone() {
-    String name = "Bucket-chain rust";
-
-    assertThat(Run.of(new Terminal(TerminalColours.NONE, 60), "shelf").out()).doesNotContain(name);
-    assertThat(Run.of("shelf").out()).contains(name);
-  }
-
-  @Test
-  void helpFitsTheWidth() {
-    Run run = Run.of(new Terminal(TerminalColours.NONE, 60), "match", "--help");
-
-    assertThat(run.out().lines().filter(line -> !line.contains("swatchwright match")))
-        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(60));
   }
 
   @Test
