@@ -21,6 +21,12 @@ final class AmountOptions {
       Map.of("mm", 0.1, "cm", 1.0, "m", 100.0, "", 1.0);
   private static final double PERCENT = 100;
 
+  /** A square millimetre, in cm². */
+  private static final double SMALLEST_AREA = 0.01;
+
+  /** A hundred square metres, in cm²: more than anything that is painted as a model. */
+  private static final double LARGEST_AREA = 1_000_000;
+
   @Option(
       names = "--area",
       paramLabel = "AREA",
@@ -73,9 +79,15 @@ final class AmountOptions {
       throw new IllegalArgumentException("--area and --length exclude each other; give one");
     }
     if (area != null) {
-      return OptionalDouble.of(Require.positive("--area", measured("--area", area, AREAS)));
+      return OptionalDouble.of(inRange("--area", measured("--area", area, AREAS)));
     }
-    return length == null ? OptionalDouble.empty() : OptionalDouble.of(ofLength(length));
+    return length == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(inRange("the area that --length gives", ofLength(length)));
+  }
+
+  private static double inRange(String name, double squareCentimetres) {
+    return Require.within(name + " in cm²", squareCentimetres, SMALLEST_AREA, LARGEST_AREA);
   }
 
   private double ofLength(String text) {

@@ -82,6 +82,13 @@ public final class Main {
     } catch (CommandLine.ParameterException | IllegalArgumentException e) {
       complain(err, String.valueOf(e.getMessage()));
       return REFUSED;
+    } catch (OutOfMemoryError e) {
+      complain(
+          err,
+          "there isn't enough memory for this (OutOfMemoryError): Java may use "
+              + (Runtime.getRuntime().maxMemory() >> 20)
+              + " MB; SWATCHWRIGHT_MEMORY=1g, set for the launcher, allows more");
+      return FAULT;
     } catch (RuntimeException | Error e) {
       complain(
           err,

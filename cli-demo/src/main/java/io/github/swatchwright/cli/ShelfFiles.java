@@ -4,11 +4,13 @@ import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.exchange.ImportDefaults;
+import io.github.swatchwright.exchange.ReadLimits;
 import io.github.swatchwright.exchange.ShelfCsv;
 import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Shelf;
+import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.util.Optional;
@@ -41,9 +43,9 @@ final class ShelfFiles {
   }
 
   /** At most one byte more than is taken: a file may have no end, such as a device. */
-  private static byte[] content(InputStream in) throws java.io.IOException {
+  private static byte[] content(InputStream in) throws IOException {
     try (in) {
-      return in.readNBytes(ShelfImport.MOST_BYTES + 1);
+      return in.readNBytes(ReadLimits.USUAL.mostBytes() + 1);
     }
   }
 

@@ -6,9 +6,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.json.CardsJson;
+import io.github.swatchwright.json.Notebook;
+import io.github.swatchwright.json.NotebookEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -173,5 +178,81 @@ class NotebookCommandTest {
 
     assertThat(Run.of("notebook", file.toString()).err().strip())
         .isEqualTo("swatchwright: NOTEBOOK: there is no file " + file);
+  }
+
+  /** A notebook that someone else wrote, with one entry. */
+  private static String foreign(Path folder, String... asked) throws IOException {
+    Path file = folder.resolve("foreign.jsonl");
+    Notebook.at(file)
+        .append(
+            new NotebookEntry(Instant.EPOCH, "1", "s", "0", List.of(asked), "{\"recipes\":[]}"));
+    return file.toString();
+  }
+
+  @ParameterizedTest(name = "{0} is left out")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          compare|#808080|#828282|--card|*/x.svg
+          compare|--table=*/x.csv|#808080|#828282|--light=A
+          compare|#808080|#828282|--notebook|*/x.jsonl
+          ladder|#303030|#A0A0A0|--picture|*/x.svg
+          shelf|--plot|*/x.svg|--export=*/x.csv|--light=A
+          """)
+  void repeatingSomeoneElsesNotebookWritesNothing(
+      String command,
+      String first,
+      String second,
+      String third,
+      String fourth,
+      @TempDir Path folder)
+      throws IOException {
+    String there = folder.toString();
+    String file =
+        foreign(
+            folder,
+            command,
+            first.replace("*", there),
+            second.replace("*", there),
+            third.replace("*", there),
+            fourth.replace("*", there));
+
+    Run run = Run.of("notebook", file, "--repeat", "1");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("Left out, since it writes a file: --");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactly(Path.of(file));
+    }
+  }
+
+  @Test
+  void whatStandsBehindTwoDashesIsRepeatedRightly(@TempDir Path folder) throws IOException {
+    String card = folder.resolve("x.svg").toString();
+    String file = foreign(folder, "compare", "--light=A", "--", "#808080", "#828282");
+
+    assertThat(json("notebook", file, "--repeat", "1", "--json").get("light").asText())
+        .isEqualTo("A");
+    String odd = foreign(folder, "predict", "--", "--card", card);
+    assertThat(Run.of("notebook", odd, "--repeat", "2").err()).contains("no paint '--card'");
+    assertThat(Path.of(card)).doesNotExist();
+  }
+
+  @Test
+  void anEntryThatRepeatsEntriesIsRefused(@TempDir Path folder) throws IOException {
+    String file =
+        foreign(folder, "notebook", folder.resolve("foreign.jsonl").toString(), "--repeat", "1");
+
+    assertThat(Run.of("notebook", file, "--repeat", "1").err())
+        .contains("can't be repeated from a notebook");
+  }
+
+  @Test
+  void anEntryThatReadsADeviceIsRefused(@TempDir Path folder) throws IOException {
+    String file = foreign(folder, "compare", "#808080", "#828282", "--shelf", "/dev/zero");
+
+    assertThat(Run.of("notebook", file, "--repeat", "1").err())
+        .contains("--shelf: /dev/zero is not a plain file, must be one");
   }
 }

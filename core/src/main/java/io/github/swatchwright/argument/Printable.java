@@ -8,6 +8,8 @@ import java.util.Locale;
  */
 public final class Printable {
   private static final int LONGEST_QUOTATION = 200;
+  private static final int NON_JOINER = 0x200C;
+  private static final int JOINER = 0x200D;
 
   private Printable() {}
 
@@ -62,9 +64,13 @@ public final class Printable {
 
   /**
    * Whether a character shows as itself and changes nothing around it: no control, no line break,
-   * no format character such as those that turn the writing direction, and no half of a pair.
+   * no half of a pair, and no format character such as those that turn the writing direction. The
+   * two joiners, which several scripts and emoji are written with, are let through.
    */
   public static boolean isShown(int codePoint) {
+    if (codePoint == NON_JOINER || codePoint == JOINER) {
+      return true;
+    }
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,

@@ -140,13 +140,13 @@ record CgatsTable(Map<String, String> keywords, List<String> fields, List<Row> s
                 + ": is no CGATS file: it must hold BEGIN_DATA_FORMAT, END_DATA_FORMAT, BEGIN_DATA,"
                 + " values and END_DATA");
       }
-      if (fields.size() > TextFile.MOST_FIELDS) {
+      if (fields.size() > ReadLimits.USUAL.mostFields()) {
         throw new IllegalArgumentException(
             source
                 + ": has "
                 + fields.size()
                 + " fields, must have at most "
-                + TextFile.MOST_FIELDS);
+                + ReadLimits.USUAL.mostFields());
       }
       if (bad.isEmpty()) {
         check(source, "NUMBER_OF_FIELDS", fields.size());

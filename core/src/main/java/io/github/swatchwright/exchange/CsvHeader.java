@@ -95,7 +95,7 @@ record CsvHeader(
           "has " + record.fields().size() + " fields, must have " + width + " as the first line");
     }
     return new Paint(
-        text(record, ShelfColumn.NAME).strip(),
+        text(record, ShelfColumn.NAME),
         word(record, ShelfColumn.MEDIUM, Medium.values(), Medium::word)
             .orElseGet(missing::mediumOfPaint),
         word(record, ShelfColumn.FINISH, Finish.values(), Finish::word).orElse(Finish.MATT),

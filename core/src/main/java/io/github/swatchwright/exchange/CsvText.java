@@ -3,13 +3,24 @@ package io.github.swatchwright.exchange;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
  * Comma-separated values, RFC 4180: fields in quotation marks may hold commas, line breaks and
  * doubled quotation marks. Lines may end with CR LF or LF; they are written with CR LF.
+ *
+ * <p>A spreadsheet runs a field that begins with {@code = + - @}, a tab or a carriage return as a
+ * formula. Such a field is written with an apostrophe before it unless it is a plain number, and
+ * reads back without it: names of paints can come from anybody. Blanks around a field are kept by
+ * quotation marks; around a field without them, they don't count.
  */
 public final class CsvText {
+  /** Also what was made inert already, so that each field reads back as it was. */
+  private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@\t\r]");
+
+  private static final Pattern INERT = Pattern.compile("'+[=+\\-@\t\r]");
+
   private final String text;
   private final List<BadLine> bad;
   private final List<CsvRecord> records = new ArrayList<>();
@@ -33,8 +44,17 @@ public final class CsvText {
   }
 
   private static String quoted(String field) {
-    boolean plain = field.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? field : "\"" + field.replace("\"", "\"\"") + "\"";
+    String inert =
+        FORMULA.matcher(field).lookingAt() && !Words.isNumber(field) ? "'" + field : field;
+    boolean plain =
+        inert.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
+            && inert.equals(inert.strip());
+    return plain ? inert : "\"" + inert.replace("\"", "\"\"") + "\"";
+  }
+
+  /** The field as it was before it was made inert. */
+  private static String active(String field) {
+    return INERT.matcher(field).lookingAt() ? field.substring(1) : field;
   }
 
   /** Reads records; what breaks the format's rules is added to {@code bad}. Skips empty lines. */
@@ -48,7 +68,8 @@ public final class CsvText {
   }
 
   private void readField() {
-    if (text.charAt(at) == '"') {
+    boolean inQuotes = text.charAt(at) == '"';
+    if (inQuotes) {
       readQuoted();
     } else {
       while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
@@ -58,7 +79,7 @@ public final class CsvText {
         field.append(text.charAt(at++));
       }
     }
-    endField();
+    endField(inQuotes);
   }
 
   private void readQuoted() {
@@ -76,11 +97,11 @@ public final class CsvText {
   }
 
   /** Takes the comma or the line end after a field. */
-  private void endField() {
-    if (field.length() > TextFile.LONGEST_FIELD) {
-      refuse("has a field of more than " + TextFile.LONGEST_FIELD + " characters");
+  private void endField(boolean inQuotes) {
+    if (field.length() > ReadLimits.USUAL.longestText()) {
+      refuse("has a field of more than " + ReadLimits.USUAL.longestText() + " characters");
     }
-    fields.add(field.toString());
+    fields.add(active(inQuotes ? field.toString() : field.toString().strip()));
     field.setLength(0);
     if (at == text.length()) {
       return;
@@ -108,8 +129,9 @@ public final class CsvText {
   }
 
   private void endRecord() {
-    if (fields.size() > TextFile.MOST_FIELDS) {
-      refuse("has " + fields.size() + " fields, must have at most " + TextFile.MOST_FIELDS);
+    if (fields.size() > ReadLimits.USUAL.mostFields()) {
+      refuse(
+          "has " + fields.size() + " fields, must have at most " + ReadLimits.USUAL.mostFields());
     }
     if (fields.size() > 1 || !String.join("", fields).isBlank()) {
       records.add(new CsvRecord(recordLine, fields));

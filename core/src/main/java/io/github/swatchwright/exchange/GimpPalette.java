@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
@@ -22,7 +23,7 @@ import java.util.regex.Pattern;
 public final class GimpPalette {
   private static final String HEAD = "GIMP Palette";
   private static final Pattern ENTRY =
-      Pattern.compile("\\s*([0-9]{1,4})\\s+([0-9]{1,4})\\s+([0-9]{1,4})(?:\\s+(.*))?");
+      Pattern.compile("\\s*([0-9]{1,4})\\s+([0-9]{1,4})\\s+([0-9]{1,4})(?:(\\s)(.*))?");
   private static final String NAMELESS = "Untitled";
 
   private GimpPalette() {}
@@ -30,7 +31,7 @@ public final class GimpPalette {
   /** Writes a palette. */
   public static String toText(String name, List<NamedColour> colours) {
     StringBuilder text = new StringBuilder(HEAD).append('\n');
-    text.append("Name: ").append(name.replaceAll("\\p{Cntrl}", " ").strip()).append("\n#\n");
+    text.append("Name: ").append(Printable.oneLine(name)).append("\n#\n");
     for (NamedColour colour : colours) {
       int rgb = colour.srgb().toPacked();
       text.append(
@@ -83,13 +84,14 @@ public final class GimpPalette {
     for (int i = 1; i < lines.length; i++) {
       String line = lines[i];
       if (line.startsWith("Name:") && colours == 0) {
-        name = line.substring("Name:".length()).strip();
+        String given = line.substring("Name:".length());
+        name = given.startsWith(" ") ? given.substring(1) : given;
       } else if (!isOther(line)) {
         int place = ++colours;
         paints.add(i + 1, () -> paint(line, place, missing.mediumOfPaint()));
       }
     }
-    return paints.toShelf(name.isEmpty() ? missing.shelfName() : name);
+    return paints.toShelf(name.isBlank() ? missing.shelfName() : name);
   }
 
   private static boolean isOther(String line) {
@@ -107,8 +109,14 @@ public final class GimpPalette {
             Integer.parseInt(entry.group(1)),
             Integer.parseInt(entry.group(2)),
             Integer.parseInt(entry.group(3)));
-    String given = entry.group(4) == null ? "" : entry.group(4).strip();
-    String name = given.isEmpty() || given.equals(NAMELESS) ? "Colour " + place : given;
+    String given = name(entry);
+    String name = given.isBlank() || given.equals(NAMELESS) ? "Colour " + place : given;
     return Paint.of(name, medium, new Swatch.OfSrgb(srgb));
+  }
+
+  /** What follows a tab is the name as it is, blanks included; other gaps may be of any width. */
+  private static String name(Matcher entry) {
+    String rest = entry.group(5) == null ? "" : entry.group(5);
+    return "\t".equals(entry.group(4)) && !rest.startsWith("\t") ? rest : rest.strip();
   }
 }

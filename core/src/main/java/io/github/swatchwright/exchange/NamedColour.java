@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Srgb;
 
 /**
@@ -11,7 +12,7 @@ import io.github.swatchwright.colour.Srgb;
 public record NamedColour(String name, Srgb srgb) {
   /** Makes one line of the name; refuses a colour that a display can't show. */
   public NamedColour {
-    name = name.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}]", " ").strip();
+    name = Printable.oneLine(name);
     if (!srgb.isDisplayable()) {
       throw new IllegalArgumentException("srgb is " + srgb + ", must be within 0 to 1");
     }

@@ -14,9 +14,6 @@ public enum ShelfImport {
   /** {@link CgatsShelf}, {@code .cgats}, {@code .txt}, {@code .ti3} and {@code .it8}. */
   CGATS(Set.of("cgats", "txt", "ti3", "it8"), CgatsShelf::read);
 
-  /** The longest file, in bytes. */
-  public static final int MOST_BYTES = TextFile.MOST_BYTES;
-
   /** Made by {@code Set.of}. */
   @SuppressWarnings("ImmutableEnumChecker")
   private final Set<String> endings;
@@ -55,6 +52,24 @@ public enum ShelfImport {
    * @throws IllegalArgumentException when the file as a whole can't
    */
   public Shelf read(byte[] bytes, String source, ImportDefaults missing) {
+    return format.read(bytes, source, missing);
+  }
+
+  /**
+   * The same for a file that may be shorter than usual at most.
+   *
+   * @param bytes the file
+   * @param source what messages call it
+   * @param missing what the file doesn't say
+   * @param mostBytes the longest file that is taken
+   * @throws BadLinesException when lines can't be taken
+   * @throws IllegalArgumentException when the file as a whole can't
+   */
+  public Shelf read(byte[] bytes, String source, ImportDefaults missing, int mostBytes) {
+    if (bytes.length > mostBytes) {
+      throw new IllegalArgumentException(
+          source + ": is longer than " + mostBytes + " bytes, the most that is read");
+    }
     return format.read(bytes, source, missing);
   }
 }

@@ -4,11 +4,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 
-/** Bytes from outside as text, within the limits that the package comment states. */
+/** Bytes from outside as text, within {@link ReadLimits#USUAL}. */
 final class TextFile {
-  static final int MOST_BYTES = 10_000_000;
-  static final int LONGEST_FIELD = 20_000;
-  static final int MOST_FIELDS = 2_000;
 
   private TextFile() {}
 
@@ -35,9 +32,12 @@ final class TextFile {
   }
 
   private static void checkLength(byte[] bytes, String source) {
-    if (bytes.length > MOST_BYTES) {
+    if (bytes.length > ReadLimits.USUAL.mostBytes()) {
       throw new IllegalArgumentException(
-          source + ": is longer than " + MOST_BYTES + " bytes, the most that is read");
+          source
+              + ": is longer than "
+              + ReadLimits.USUAL.mostBytes()
+              + " bytes, the most that is read");
     }
   }
 }

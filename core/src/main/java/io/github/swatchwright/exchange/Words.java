@@ -41,6 +41,11 @@ final class Words {
     return value;
   }
 
+  /** Whether a field is nothing but a number. */
+  static boolean isNumber(String text) {
+    return NUMBER.matcher(text).matches();
+  }
+
   /** The text, cut off when it is long. */
   static String cut(String text) {
     return text.codePointCount(0, text.length()) <= 60

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.PartsBy;
 import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.exchange.ReadLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -55,6 +56,19 @@ public final class CardsJson {
    */
   public static CardSet read(InputStream in, String source) throws IOException {
     return cards(JsonDocument.read(in, source));
+  }
+
+  /**
+   * The same within other limits than the usual ones.
+   *
+   * @param in UTF-8
+   * @param source what messages call it
+   * @param limits how much is taken in
+   * @throws JsonInputException when the text doesn't hold cards, or more than the limits allow
+   * @throws IOException when it can't be read
+   */
+  public static CardSet read(InputStream in, String source, ReadLimits limits) throws IOException {
+    return cards(JsonDocument.read(in, source, limits));
   }
 
   /**

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import io.github.swatchwright.exchange.ReadLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,30 +21,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * Reads a JSON document (RFC 8259) into {@link JsonElement}s, within the limits that the package
- * comment states.
- */
+/** Reads a JSON document (RFC 8259) into {@link JsonElement}s, within {@link ReadLimits}. */
 final class JsonDocument {
-  /** The longest document. */
-  static final int MOST_BYTES = 10_000_000;
-
-  /** The longest string. */
-  static final int LONGEST_STRING = 20_000;
-
-  /** The longest field name. */
-  static final int LONGEST_NAME = 1_000;
-
-  private static final StreamReadConstraints LIMITS =
-      StreamReadConstraints.builder()
-          .maxDocumentLength(MOST_BYTES)
-          .maxTokenCount(2_000_000)
-          .maxNestingDepth(16)
-          .maxStringLength(LONGEST_STRING)
-          .maxNameLength(LONGEST_NAME)
-          .maxNumberLength(100)
-          .build();
-
   private final JsonParser parser;
   private final String source;
 
@@ -61,14 +40,21 @@ final class JsonDocument {
 
   /** Reads a stream of UTF-8 to its end, and leaves it open. */
   static JsonElement read(InputStream in, String source) throws IOException {
-    byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-    if (bytes.length > MOST_BYTES) {
+    return read(in, source, ReadLimits.USUAL);
+  }
+
+  /** The same within other limits. */
+  static JsonElement read(InputStream in, String source, ReadLimits limits) throws IOException {
+    byte[] bytes = in.readNBytes(limits.mostBytes() + 1);
+    if (bytes.length > limits.mostBytes()) {
       throw JsonPlace.rootOf(source)
-          .refuse("is longer than " + MOST_BYTES + " bytes, the most that is read");
+          .refuse("is longer than " + limits.mostBytes() + " bytes, the most that is read");
     }
     try {
       return parse(
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(), source);
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString(),
+          source,
+          limits);
     } catch (CharacterCodingException e) {
       throw JsonPlace.rootOf(source).refuse("is not UTF-8 text");
     }
@@ -76,8 +62,12 @@ final class JsonDocument {
 
   /** Reads a text, which may begin with a byte order mark. */
   static JsonElement parse(String text, String source) {
+    return parse(text, source, ReadLimits.USUAL);
+  }
+
+  private static JsonElement parse(String text, String source, ReadLimits limits) {
     String document = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    try (JsonParser parser = factory().createParser(document)) {
+    try (JsonParser parser = factory(limits).createParser(document)) {
       return new JsonDocument(parser, source).whole();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -85,11 +75,22 @@ final class JsonDocument {
   }
 
   /** NaN and the infinities are let through, so that they can be refused with their path. */
-  private static JsonFactory factory() {
+  private static JsonFactory factory(ReadLimits limits) {
     return JsonFactory.builder()
-        .streamReadConstraints(LIMITS)
+        .streamReadConstraints(constraints(limits))
         .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
         .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
+        .build();
+  }
+
+  private static StreamReadConstraints constraints(ReadLimits limits) {
+    return StreamReadConstraints.builder()
+        .maxDocumentLength(limits.mostBytes())
+        .maxTokenCount(limits.mostTokens())
+        .maxNestingDepth(limits.deepest())
+        .maxStringLength(limits.longestText())
+        .maxNameLength(limits.longestName())
+        .maxNumberLength(limits.longestNumber())
         .build();
   }
 

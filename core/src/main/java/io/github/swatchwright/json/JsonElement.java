@@ -136,6 +136,11 @@ record JsonElement(JsonPlace place, JsonContent content) {
         .orElseGet(() -> refuse(message));
   }
 
+  /** The unit at the end of an argument's name; fields don't have it. */
+  private static String withoutUnit(String argument) {
+    return argument.endsWith("Nm") ? argument.substring(0, argument.length() - 2) : argument;
+  }
+
   /** The field {@code name}, or the item {@code name[index]} of a field, when there is one. */
   private Optional<JsonElement> named(String argument) {
     if (!(content instanceof JsonContent.Members members)) {
@@ -143,7 +148,7 @@ record JsonElement(JsonPlace place, JsonContent content) {
     }
     int bracket = argument.indexOf('[');
     if (bracket < 0) {
-      return Optional.ofNullable(members.fields().get(argument));
+      return Optional.ofNullable(members.fields().get(withoutUnit(argument)));
     }
     JsonElement list = members.fields().get(argument.substring(0, bracket));
     return list != null && list.content instanceof JsonContent.Items items

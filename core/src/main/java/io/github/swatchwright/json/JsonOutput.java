@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import io.github.swatchwright.exchange.ReadLimits;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -65,26 +66,29 @@ final class JsonOutput {
   static String document(Fields fields) {
     String text = object(fields);
     int bytes = text.getBytes(StandardCharsets.UTF_8).length;
-    if (bytes > JsonDocument.MOST_BYTES) {
+    if (bytes > ReadLimits.USUAL.mostBytes()) {
       throw new IllegalArgumentException(
-          "the document has " + bytes + " bytes, must have at most " + JsonDocument.MOST_BYTES);
+          "the document has "
+              + bytes
+              + " bytes, must have at most "
+              + ReadLimits.USUAL.mostBytes());
     }
     return text;
   }
 
   /** Writes a string that can be read again: not too long, and of whole characters. */
   static void text(JsonGenerator json, String field, String text) throws IOException {
-    json.writeStringField(field, readable(field, text, JsonDocument.LONGEST_STRING));
+    json.writeStringField(field, readable(field, text, ReadLimits.USUAL.longestText()));
   }
 
   /** A string in a list that can be read again. */
   static String item(String field, String text) {
-    return readable(field, text, JsonDocument.LONGEST_STRING);
+    return readable(field, text, ReadLimits.USUAL.longestText());
   }
 
   /** A field name that can be read again. */
   static String fieldName(String name) {
-    return readable("field name", name, JsonDocument.LONGEST_NAME);
+    return readable("field name", name, ReadLimits.USUAL.longestName());
   }
 
   private static String readable(String what, String text, int longest) {

@@ -1,6 +1,7 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.exchange.ReadLimits;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -57,6 +58,19 @@ public final class ShelfJson {
    */
   public static Shelf read(InputStream in, String source) throws IOException {
     return shelf(JsonDocument.read(in, source));
+  }
+
+  /**
+   * The same within other limits than the usual ones.
+   *
+   * @param in UTF-8
+   * @param source what messages call it
+   * @param limits how much is taken in
+   * @throws JsonInputException when the text doesn't hold a shelf, or more than the limits allow
+   * @throws IOException when it can't be read
+   */
+  public static Shelf read(InputStream in, String source, ReadLimits limits) throws IOException {
+    return shelf(JsonDocument.read(in, source, limits));
   }
 
   /**

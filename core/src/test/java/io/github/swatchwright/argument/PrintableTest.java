@@ -16,4 +16,16 @@ class PrintableTest {
     assertThat(Printable.quoted(ship.repeat(200))).isEqualTo("'" + ship.repeat(200) + "'");
     assertThat(Printable.quoted(ship.repeat(201))).isEqualTo("'" + ship.repeat(200) + "…'");
   }
+
+  @Test
+  void emojiAndPersianKeepTheirJoiners() {
+    String names = "\uD83D\uDC69\u200D\uD83C\uDFA8 \u0646\u0645\u06CC\u200C";
+    assertThat(Printable.oneLine(names)).isEqualTo(names);
+  }
+
+  @Test
+  void jsonIsEscapedAndKeepsItsContent() {
+    assertThat(Printable.json("{\n\"a\":\"\u009B\u202E\uDB40\uDC01x\"}"))
+        .isEqualTo("{\n\"a\":\"\\u009b\\u202e\\udb40\\udc01x\"}");
+  }
 }

@@ -55,13 +55,35 @@ class CsvTextTest {
   @Provide
   Arbitrary<List<List<String>>> records() {
     return Arbitraries.strings()
-        .withChars(",\"\r\n aé\uFFFD;")
+        .withChars(",\"\r\n\t aé\uFFFD;'=+-@1")
         .ofMaxLength(6)
         .list()
         .ofMinSize(2)
         .ofMaxSize(4)
         .list()
         .ofMaxSize(5);
+  }
+
+  /** What spreadsheets take for a formula (common practice, as security guides list it). */
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+1", "+x", "-x", "@SUM(A1)", "\tx", "\rx", "'=1", "''-x"})
+  void aFormulaIsWrittenInertAndReadsBack(String field) {
+    String text = CsvText.toText(List.of(List.of(field, "b")));
+    assertThat(text.replace("\"", "")).startsWith("'");
+    assertThat(read(text)).containsExactly(List.of(field, "b"));
+  }
+
+  @Test
+  void numbersAreNoFormulas() {
+    assertThat(CsvText.toText(List.of(List.of("-12.5", "+3e2")))).isEqualTo("-12.5,+3e2\r\n");
+  }
+
+  @Test
+  void blanksAreKeptByQuotationMarks() {
+    String text = CsvText.toText(List.of(List.of(" a ", "b")));
+    assertThat(text).isEqualTo("\" a \",b\r\n");
+    assertThat(read(text)).containsExactly(List.of(" a ", "b"));
+    assertThat(read(" a , b ")).containsExactly(List.of("a", "b"));
   }
 
   @ParameterizedTest(name = "{0}: {2}")

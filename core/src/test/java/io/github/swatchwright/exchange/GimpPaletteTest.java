@@ -98,4 +98,20 @@ class GimpPaletteTest {
     assertThat(GimpPalette.toText("x\ny", List.of(colour)))
         .isEqualTo("GIMP Palette\nName: x y\n#\n  0   0   0\ta 255 0 0 b\n");
   }
+
+  @Test
+  void blanksAroundNamesAreKept() {
+    Shelf shelf =
+        Shelf.of(
+            " bench ",
+            List.of(Paint.of("  red ", Medium.OIL, new Swatch.OfSrgb(Srgb.parse("#C00000")))));
+
+    Shelf back =
+        GimpPalette.read(
+            GimpPalette.toText(shelf).getBytes(StandardCharsets.UTF_8),
+            "p.gpl",
+            new ImportDefaults("p", Optional.of(Medium.OIL)));
+
+    assertThat(back).isEqualTo(shelf);
+  }
 }

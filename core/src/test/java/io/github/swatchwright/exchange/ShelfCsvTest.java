@@ -98,7 +98,13 @@ class ShelfCsvTest {
   @Test
   void listsEveryBadLineAndImportsNothing() {
     String text =
-        "name,medium,coats\nWhite,oil,1\nGrey,oil,x\n\"Two\nlines\",oil,1\nWhite,oil,1\nRed,oil,0\n";
+        "name,medium,coats\n"
+            + "White,oil,1\n"
+            + "Grey,oil,x\n"
+            + "\"Two\n"
+            + "lines\",oil,1\n"
+            + "White,oil,1\n"
+            + "Red,oil,0\n";
 
     assertThat(badLines(text))
         .containsExactly(
@@ -149,7 +155,8 @@ class ShelfCsvTest {
         .containsExactly(new BadLine(2, "has a field of more than 20000 characters"));
     assertThat(badLines("name" + ",nm_1".repeat(2_000) + "\nGrey\n"))
         .contains(new BadLine(1, "has 2001 fields, must have at most 2000"));
-    assertThatThrownBy(() -> ShelfCsv.read(new byte[TextFile.MOST_BYTES + 1], "big.csv", NO_MEDIUM))
+    assertThatThrownBy(
+            () -> ShelfCsv.read(new byte[ReadLimits.USUAL.mostBytes() + 1], "big.csv", NO_MEDIUM))
         .hasMessage("big.csv: is longer than 10000000 bytes, the most that is read");
     assertThatThrownBy(() -> ShelfCsv.read(new byte[] {(byte) 0xFF}, "x.csv", NO_MEDIUM))
         .hasMessage("x.csv: is not UTF-8 text; save it with that encoding");

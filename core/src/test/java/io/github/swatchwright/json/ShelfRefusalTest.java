@@ -3,6 +3,7 @@ package io.github.swatchwright.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.swatchwright.exchange.ReadLimits;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,7 @@ class ShelfRefusalTest {
           "masstone":{"lab":[50,0,-161]}|$.paints[0].masstone.lab[2]: is -161, must be within [-160.0, 160.0]
           "masstone":{"lab":[50,0]}|$.paints[0].masstone.lab: holds 2 items, must hold exactly 3
           "masstone":{"srgb":"#12345"}|$.paints[0].masstone.srgb: '#12345' is not a colour of the form #RRGGBB with six digits 0 to F
-          "masstone":{"reflectance":{"from":400,"step":100,"values":[0.5,0.5,0.5,0.5]}}|$.paints[0].masstone.reflectance: stepNm is 100.0, must be within [0.0, 40.0]
+          "masstone":{"reflectance":{"from":400,"step":100,"values":[0.5,0.5,0.5,0.5]}}|$.paints[0].masstone.reflectance.step: is 100.0, must be within [0.0, 40.0]
           "masstone":{"reflectance":{"from":400,"step":40,"values":[0.5,0.5,0.5,0,0.5,0.5,0.5,0.5]}}|$.paints[0].masstone.reflectance.values[3]: is 0.0, must be a finite number above 0
           "masstone":{"reflectance":{"from":400,"values":[0.5]}}|$.paints[0].masstone.reflectance: has no field 'step', must have one
           "dropMillilitres":5|$.paints[0].dropMillilitres: is 5.0, must be within [0.001, 1.0]
@@ -151,5 +152,16 @@ class ShelfRefusalTest {
         .hasMessageStartingWith("my.json: line 1, column ")
         .hasMessageEndingWith(end)
         .hasMessageNotContaining("\n");
+  }
+
+  @Test
+  void anEmbedderCanTakeInLess() {
+    byte[] shelf = ("{\"format\":\"" + "x".repeat(50) + "\"}").getBytes(StandardCharsets.UTF_8);
+    ReadLimits small = ReadLimits.USUAL.withMostBytes(20);
+    assertThatThrownBy(() -> ShelfJson.read(new ByteArrayInputStream(shelf), "s", small))
+        .isInstanceOf(JsonInputException.class)
+        .hasMessage("s: $: is longer than 20 bytes, the most that is read");
+    assertThatThrownBy(() -> CardsJson.read(new ByteArrayInputStream(shelf), "c", small))
+        .hasMessage("c: $: is longer than 20 bytes, the most that is read");
   }
 }

@@ -48,7 +48,7 @@ final class DecodedPixels {
 
   /** Inks look as their printer makes them look, which the profile alone tells. */
   static IllegalArgumentException inksWithoutProfile() {
-    return new IllegalArgumentException(
+    return new PhotoRefusal(
         "is in CMYK without a colour profile, must have one or be saved as RGB");
   }
 
@@ -59,12 +59,12 @@ final class DecodedPixels {
     for (int band = 0; band < raster.getNumBands(); band++) {
       int bits = raster.getSampleModel().getSampleSize(band);
       if (bits != (deep ? 16 : 8)) {
-        throw new IllegalArgumentException("has " + bits + " bits a channel, must have 8 or 16");
+        throw new PhotoRefusal("has " + bits + " bits a channel, must have 8 or 16");
       }
     }
     int colours = raster.getNumBands() - (alpha ? 1 : 0);
     if (colours != 1 && colours != 3 && !(colours == INKS && profile.isPresent())) {
-      throw new IllegalArgumentException("has " + colours + " channels, must have 1 or 3");
+      throw new PhotoRefusal("has " + colours + " channels, must have 1 or 3");
     }
     return new DecodedPixels(
         raster, alpha, deep, profile.map(embedded -> toWide(embedded, colours)));
@@ -72,7 +72,7 @@ final class DecodedPixels {
 
   private static ColorConvertOp toWide(ICC_Profile profile, int colours) {
     if (profile.getNumComponents() != colours) {
-      throw new IllegalArgumentException(
+      throw new PhotoRefusal(
           "has " + colours + " channels, but a profile for " + profile.getNumComponents());
     }
     ICC_Profile wide = ICC_Profile.getInstance(RgbProfile.of(RgbSpace.WIDE));

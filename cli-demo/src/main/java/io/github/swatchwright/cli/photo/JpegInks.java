@@ -18,7 +18,7 @@ enum JpegInks {
   /** Makes the samples ink amounts, in place: highest is full ink. */
   void decode(Raster raster) {
     if (!(raster.getDataBuffer() instanceof DataBufferByte buffer)) {
-      throw new IllegalArgumentException("has no 8 bits a channel, must have in CMYK");
+      throw new PhotoRefusal("has no 8 bits a channel, must have in CMYK");
     }
     if (this == PLAIN) {
       return;

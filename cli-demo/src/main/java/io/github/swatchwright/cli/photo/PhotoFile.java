@@ -67,7 +67,7 @@ public final class PhotoFile implements Photo {
       int height = reader.getHeight(0);
       reader.dispose();
       if ((long) width * height > MOST_PIXELS) {
-        throw new IllegalArgumentException(
+        throw new PhotoRefusal(
             "has " + width + " x " + height + " pixels, must have at most " + MOST_PIXELS);
       }
       Turn turn = new Turn(tags.orientation(), width, height);
@@ -83,9 +83,7 @@ public final class PhotoFile implements Photo {
 
   private static IllegalArgumentException refusal(Path path, Exception cause) {
     String why =
-        cause instanceof IllegalArgumentException
-            ? String.valueOf(cause.getMessage())
-            : "is cut off or broken: " + cause.getMessage();
+        cause instanceof PhotoRefusal ? String.valueOf(cause.getMessage()) : "is cut off or broken";
     return new IllegalArgumentException("the photo " + path + " " + why, cause);
   }
 
@@ -106,14 +104,14 @@ public final class PhotoFile implements Photo {
         return reader;
       }
     }
-    throw new IllegalArgumentException("is no picture that can be read, must be " + FORMATS);
+    throw new PhotoRefusal("is no picture that can be read, must be " + FORMATS);
   }
 
   private static String formatName(ImageReader reader) {
     try {
       return reader.getFormatName().toLowerCase(Locale.ROOT);
     } catch (IOException e) {
-      throw new IllegalArgumentException("is cut off or broken: " + e.getMessage(), e);
+      throw new PhotoRefusal("is cut off or broken", e);
     }
   }
 
@@ -125,13 +123,13 @@ public final class PhotoFile implements Photo {
     try {
       profile = ICC_Profile.getInstance(tags.profile().get());
     } catch (IllegalArgumentException | CMMException e) {
-      throw new IllegalArgumentException("has a broken colour profile", e);
+      throw new PhotoRefusal("has a broken colour profile", e);
     }
     int type = profile.getColorSpaceType();
     if (type != ColorSpace.TYPE_RGB
         && type != ColorSpace.TYPE_GRAY
         && type != ColorSpace.TYPE_CMYK) {
-      throw new IllegalArgumentException(
+      throw new PhotoRefusal(
           "has a colour profile for neither RGB, grey nor CMYK, must be saved as RGB");
     }
     return Optional.of(profile);
@@ -155,7 +153,7 @@ public final class PhotoFile implements Photo {
   @Override
   public void read(Region region, PixelRows rows) {
     if (region.pixels() > MOST_DECODED) {
-      throw new IllegalArgumentException(
+      throw new PhotoRefusal(
           "the region " + region.toText() + " has more than " + MOST_DECODED + " pixels");
     }
     try (ImageInputStream in = stream()) {
@@ -166,7 +164,7 @@ public final class PhotoFile implements Photo {
       reader.dispose();
       pixels.handTo(rows, turn);
     } catch (OutOfMemoryError e) {
-      throw new IllegalArgumentException(
+      throw new PhotoRefusal(
           "the photo " + path + " needs more memory than Java has; choose a smaller region", e);
     } catch (IOException | RuntimeException e) {
       throw refusal(path, e);

@@ -55,7 +55,7 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
       }
       return new PhotoTags(Optional.empty(), 1);
     } catch (IndexOutOfBoundsException | java.nio.BufferUnderflowException e) {
-      throw new IllegalArgumentException("is cut off or broken", e);
+      throw new PhotoRefusal("is cut off or broken", e);
     }
   }
 
@@ -95,7 +95,7 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
         return;
       }
     }
-    throw new IllegalArgumentException("is cut off or broken: it ends before its picture does");
+    throw new PhotoRefusal("is cut off or broken: it ends before its picture does");
   }
 
   /** SOF0 to SOF15, among which are three other segments. */
@@ -156,15 +156,14 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
     try {
       return orientation(TiffDirectory.of(exif));
     } catch (IndexOutOfBoundsException e) {
-      throw new IllegalArgumentException("has a broken EXIF block", e);
+      throw new PhotoRefusal("has a broken EXIF block", e);
     }
   }
 
   private static int orientation(TiffDirectory directory) {
     int orientation = directory.number(TiffDirectory.ORIENTATION).orElse(1);
     if (orientation < 1 || orientation > 8) {
-      throw new IllegalArgumentException(
-          "has the EXIF orientation " + orientation + ", must be within [1, 8]");
+      throw new PhotoRefusal("has the EXIF orientation " + orientation + ", must be within [1, 8]");
     }
     return orientation;
   }
@@ -179,12 +178,12 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
         int count = inflater.inflate(piece);
         out.write(piece, 0, count);
         if (count == 0 || out.size() > LARGEST_PROFILE) {
-          throw new IllegalArgumentException("has a broken colour profile");
+          throw new PhotoRefusal("has a broken colour profile");
         }
       }
       return out.toByteArray();
     } catch (DataFormatException e) {
-      throw new IllegalArgumentException("has a broken colour profile", e);
+      throw new PhotoRefusal("has a broken colour profile", e);
     } finally {
       inflater.end();
     }
@@ -199,7 +198,7 @@ record PhotoTags(Optional<byte[]> profile, int orientation, Optional<JpegInks> i
 
   static byte[] bytes(ByteBuffer slice) {
     if (slice.remaining() > LARGEST_PROFILE) {
-      throw new IllegalArgumentException("has a block of " + slice.remaining() + " bytes");
+      throw new PhotoRefusal("has a block of " + slice.remaining() + " bytes");
     }
     byte[] copy = new byte[slice.remaining()];
     slice.duplicate().get(copy);

@@ -27,7 +27,7 @@ final class TiffDirectory {
     ByteBuffer bytes = block.duplicate();
     int order = bytes.getShort(0);
     if (order != 0x4949 && order != 0x4D4D) {
-      throw new IllegalArgumentException("has a broken EXIF block");
+      throw new PhotoRefusal("has a broken EXIF block");
     }
     bytes.order(order == 0x4949 ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
     int at = bytes.getInt(4);

@@ -131,4 +131,40 @@ class FileWritesTest {
     }
     assertThat(refused).isPositive();
   }
+
+  @Test
+  void aPlantedDraftIsNotWritten(@TempDir Path folder) throws IOException {
+    Path victim = Files.writeString(folder.resolve("victim"), "mine");
+    String foreseen = ".swatchwright-" + ProcessHandle.current().pid() + ".draft";
+    Files.createSymbolicLink(folder.resolve(foreseen), victim);
+
+    write("--out", folder.resolve("shelf.json"), "new");
+
+    assertThat(victim).hasContent("mine");
+  }
+
+  @Test
+  void aFileThatFailsKeepsTheOthersFromBeingWritten(@TempDir Path folder) throws IOException {
+    Path good = Files.writeString(folder.resolve("good.csv"), "old");
+    try (FileWrites files = new FileWrites()) {
+      files.write("--table", new NewFile(good), "new");
+      files.write("--card", new NewFile(folder.resolve("none").resolve("card.svg")), "new");
+      assertThatIllegalArgumentException()
+          .isThrownBy(files::commit)
+          .withMessageStartingWith("--card: there is no folder ");
+    }
+    assertThat(good).hasContent("old");
+    assertThat(folder).isDirectoryNotContaining(other -> !other.equals(good));
+  }
+
+  @Test
+  void aPlantedLinkCannotBecomeTheLock(@TempDir Path folder) throws IOException {
+    Path victim = Files.writeString(folder.resolve("victim"), "mine");
+    Files.createSymbolicLink(folder.resolve(FolderLock.NAME), victim);
+    try (FileWrites files = new FileWrites()) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> files.lock("--out", new NewFile(folder.resolve("cards.json"))))
+          .withMessageContaining("can't be locked");
+    }
+  }
 }
