@@ -16,7 +16,6 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -263,8 +262,9 @@ final class NotebookCommand implements Command {
   }
 
   private static List<TestCard> earlierCards(NewFile file) {
-    return Files.exists(file.path())
-        ? new GivenFile(file.path()).read("--out", CardsJson::read).cards()
-        : List.of();
+    return new GivenFile(file.path())
+        .readIfThere("--out", CardsJson::read)
+        .map(CardSet::cards)
+        .orElse(List.of());
   }
 }
