@@ -196,7 +196,9 @@ class StepwiseFailureTest {
     Files.writeString(folder.resolve("one.json"), cards());
     Files.writeString(folder.resolve("in.csv"), "name,medium,srgb\nGrey,oil,#808080\n");
     BufferedImage image = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
-    image.setRGB(1, 1, 0x808080);
+    for (int i = 0; i < 64; i++) {
+      image.setRGB(i % 8, i / 8, 0x808080);
+    }
     Files.write(folder.resolve("photo.png"), PhotoBytes.png(image));
     Run.of(
         "predict",
