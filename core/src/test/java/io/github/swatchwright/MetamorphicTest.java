@@ -233,7 +233,7 @@ class MetamorphicTest {
           CoatPredictor coats = CoatPredictor.of(drawn.optics, TristimulusWeights.D65);
           for (int i = 0; i < CASES; i++) {
             String paint = "Paint " + drawn.random.nextInt(6);
-            Base base = new Base.OfSwatch(new Swatch.OfLab(drawn.colour()), 0);
+            Base base = new Base.OfSwatch(new Swatch.OfLab(drawn.colour()), 0.1);
             List<CoatStep> steps = coats.predict(base, Coats.parse(paint + ":500", drawn.shelf));
             assertSame(
                 drawn.predict(paint),

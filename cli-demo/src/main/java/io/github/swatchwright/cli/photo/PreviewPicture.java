@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,8 +71,9 @@ public final class PreviewPicture {
     }
     graphics.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(picture, "png", bytes);
+    // In memory: left to itself, ImageIO keeps a file of its own in the system's temporary folder.
+    try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      ImageIO.write(picture, "png", out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
