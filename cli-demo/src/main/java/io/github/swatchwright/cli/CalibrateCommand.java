@@ -1,6 +1,7 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.Calibration;
+import io.github.swatchwright.calibrate.CalibrationControl;
 import io.github.swatchwright.calibrate.CardAdvisor;
 import io.github.swatchwright.calibrate.CardErrors;
 import io.github.swatchwright.calibrate.CardSet;
@@ -10,6 +11,7 @@ import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.estimate.BatchStrength;
+import io.github.swatchwright.estimate.DayStrength;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.CalibrationJson;
 import io.github.swatchwright.json.CardsJson;
@@ -18,6 +20,7 @@ import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -45,6 +48,9 @@ final class CalibrateCommand implements Command {
 
   private static final int NAMED_CARDS = 2;
 
+  /** A twentieth more or less paint changes a tint by about ΔE00 0.5: nobody sees less. */
+  private static final double NOTICEABLE = 0.05;
+
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
@@ -71,6 +77,14 @@ final class CalibrateCommand implements Command {
   List<String> measured = new ArrayList<>();
 
   @Option(
+      names = "--painted",
+      paramLabel = "DAY",
+      description =
+          "The day, such as 2026-11-20, on which pots and cards that don't say theirs were painted:"
+              + " a paint's strength differs from day to day, and the latest counts.")
+  @Nullable LocalDate painted;
+
+  @Option(
       names = "--out",
       paramLabel = "NEW",
       description = "The file to write the better shelf to.")
@@ -89,20 +103,21 @@ final class CalibrateCommand implements Command {
   @Option(
       names = "--for",
       paramLabel = "COLOUR",
-      description = "With --next: a colour that is wanted; the whole shelf unless given.")
+      description = "With --next: a colour that is wanted; default: the whole shelf.")
   List<String> targets = new ArrayList<>();
 
   @Option(
       names = "--amount-error",
       paramLabel = "SHARE",
       defaultValue = "0.05",
-      description = "How well parts were measured out, as a share of each; 0.05 unless stated.")
+      description = "How well parts were measured out, as a share of each; default 0.05.")
   double amountError;
 
   @Option(
       names = "--colour-error",
       paramLabel = "E",
-      description = "How well colours were measured, in units of L*; by their form unless stated.")
+      description =
+          "How well colours were measured, in units of L*; by default the usual one of its form.")
   @Nullable Double colourError;
 
   CalibrateCommand(Output output) {
@@ -131,11 +146,15 @@ final class CalibrateCommand implements Command {
     if (out == null) {
       throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
     }
-    CardSet set = new CardSet(cards);
+    CardSet set = new CardSet(cards.stream().map(this::dated).toList());
     Calibration calibration =
-        fitSurface
-            ? Calibration.withFittedSurface(shelf, set, errors)
-            : Calibration.of(shelf, set, errors);
+        output.withProgress(
+            progress -> {
+              CalibrationControl control = new CalibrationControl(() -> false, progress);
+              return fitSurface
+                  ? Calibration.withFittedSurface(shelf, set, errors, control)
+                  : Calibration.of(shelf, set, errors, control);
+            });
     output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
       shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
@@ -149,6 +168,10 @@ final class CalibrateCommand implements Command {
           print(calibration, out);
           print(named);
         });
+  }
+
+  private TestCard dated(TestCard card) {
+    return painted == null || card.painted().isPresent() ? card : card.withPainted(painted);
   }
 
   private List<TestCard> cards(Shelf shelf) {
@@ -202,6 +225,24 @@ final class CalibrateCommand implements Command {
     }
   }
 
+  /** A strength that has changed by more than one sees, and than its error. */
+  private static boolean isWorthSaying(DayStrength found) {
+    double change = Math.abs(Math.log(found.strength()));
+    return change > NOTICEABLE && change > found.sd();
+  }
+
+  private void print(DayStrength found) {
+    output.line(
+        "%s is %.2f times as strong as %s (sd %.0f %%).",
+        found.paint(),
+        found.strength(),
+        found
+            .since()
+            .map(day -> "on " + day)
+            .orElse("when the cards were painted that don't say their day"),
+        100 * found.sd());
+  }
+
   private void print(Calibration calibration, NewFile out) {
     output.line("How far the cards lie from what was expected of them (mean ΔE00):");
     for (Calibration.CalibratedPaint paint : calibration.paints()) {
@@ -214,15 +255,24 @@ final class CalibrateCommand implements Command {
           paint.cards() == 1 ? "card" : "cards");
     }
     output.line("  %5.2f before, %5.2f now  all cards", calibration.before(), calibration.after());
-    for (Calibration.Contradiction contradiction : calibration.contradictions()) {
+    for (Calibration.DifferingCard contradiction : calibration.contradictions()) {
       output.line(
-          "Card %d contradicts the others and was left out: it is %s, and would have to be %s"
-              + " (ΔE00 %.1f).",
+          "Card %d contradicts the other cards and statements and was left out: it is %s, but they say"
+              + " %s (ΔE00 %.1f).",
           contradiction.card(),
           contradiction.measured().toText(),
           contradiction.expected().toText(),
           contradiction.deltaE00());
     }
+    for (Calibration.DifferingCard unexpected : calibration.unexpected()) {
+      output.line(
+          "Card %d is unexpected, and was used: it is %s instead of %s (ΔE00 %.1f). Is its label right?",
+          unexpected.card(),
+          unexpected.measured().toText(),
+          unexpected.expected().toText(),
+          unexpected.deltaE00());
+    }
+    calibration.days().stream().filter(CalibrateCommand::isWorthSaying).forEach(this::print);
     for (BatchStrength found : calibration.batches()) {
       output.line(
           "%s of batch '%s' is %.2f times as strong as the shelf's (sd %.0f %%).",

@@ -16,6 +16,8 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -83,7 +85,7 @@ final class NotebookCommand implements Command {
       names = "--mix",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Which of an entry's mixes is meant; the first unless stated.")
+      description = "Which of an entry's mixes is meant; by default the first.")
   int mixNumber;
 
   NotebookCommand(Output output) {
@@ -243,9 +245,10 @@ final class NotebookCommand implements Command {
     Mix mix = chosen(Notebook.mixes(entry, shelf));
     TestCard card =
         TestCard.ofMix(
-            mix,
-            ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output)
-                .swatch());
+                mix,
+                ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output)
+                    .swatch())
+            .withPainted(LocalDate.ofInstant(entry.date(), ZoneOffset.UTC));
     NewFile out = Objects.requireNonNull(cardsFile);
     output.files().lock("--out", out); // Before reading, so that nobody's card is lost.
     List<TestCard> cards = new ArrayList<>(earlierCards(out));

@@ -3,22 +3,31 @@ package io.github.swatchwright.calibrate;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.BatchStrength;
+import io.github.swatchwright.estimate.DayStrength;
 import io.github.swatchwright.estimate.PaintedPatch;
 import io.github.swatchwright.estimate.ShelfFit;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.SurfaceFit;
+import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Shelf;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A better shelf from test cards.
  *
  * @param shelf the shelf with what the cards have taught; paints without cards are as they were
  * @param paints the paints that cards touched, in the shelf's order
- * @param contradictions cards that were left out because they contradict the rest
+ * @param contradictions cards that were left out because other cards and statements contradict them
+ * @param unexpected cards that differ from what the shelf foretold by more than its errors allow,
+ *     but that nothing measured speaks against: they were used
  * @param batches how strong the batches are that the cards name
+ * @param days how strong paints were on their latest day, compared with earlier ones
+ * @param widthScale how wide errors turned out to be, as a share of what was expected: all
+ *     intervals of the better shelf are scaled by it
  * @param before mean ΔE00 between the cards that were used and what the shelf expected of them
  *     before; of paints without a masstone nothing was expected, and their cards don't count
  * @param after the same once fitted
@@ -26,8 +35,11 @@ import java.util.Optional;
 public record Calibration(
     Shelf shelf,
     List<CalibratedPaint> paints,
-    List<Contradiction> contradictions,
+    List<DifferingCard> contradictions,
+    List<DifferingCard> unexpected,
     List<BatchStrength> batches,
+    List<DayStrength> days,
+    double widthScale,
     double before,
     double after) {
 
@@ -35,7 +47,9 @@ public record Calibration(
   public Calibration {
     paints = List.copyOf(paints);
     contradictions = List.copyOf(contradictions);
+    unexpected = List.copyOf(unexpected);
     batches = List.copyOf(batches);
+    days = List.copyOf(days);
   }
 
   /**
@@ -49,14 +63,15 @@ public record Calibration(
   public record CalibratedPaint(String name, int cards, double before, double after) {}
 
   /**
-   * A card that contradicts the rest.
+   * A card that isn't what was foretold of it.
    *
    * @param card its number among the cards, from 1
    * @param measured its measured colour
-   * @param expected the colour that it would have to be, by all the others
+   * @param expected the colour that was foretold: of a contradiction by all the other cards, of an
+   *     unexpected card by the shelf before
    * @param deltaE00 the difference between the two
    */
-  public record Contradiction(int card, Lab measured, Lab expected, double deltaE00) {}
+  public record DifferingCard(int card, Lab measured, Lab expected, double deltaE00) {}
 
   /**
    * Fits a shelf to cards with the usual errors.
@@ -70,36 +85,78 @@ public record Calibration(
 
   /** The same with stated errors. */
   public static Calibration of(Shelf shelf, CardSet cards, CardErrors errors) {
+    return of(shelf, cards, errors, CalibrationControl.PLAIN);
+  }
+
+  /** The same, watched and stopped by a control. */
+  public static Calibration of(
+      Shelf shelf, CardSet cards, CardErrors errors, CalibrationControl control) {
     List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
     ShelfOptics prior = ShelfOptics.estimate(shelf);
-    Agreement agreement = Agreement.among(prior, patches);
+    return of(prior, patches, Agreement.among(prior, patches, control), control);
+  }
+
+  private static Calibration of(
+      ShelfOptics prior,
+      List<PaintedPatch> patches,
+      Agreement agreement,
+      CalibrationControl control) {
     ShelfFit fit = agreement.fit();
-    List<Contradiction> contradictions =
+    List<DifferingCard> contradictions =
         agreement.leftOut().stream()
-            .map(card -> contradiction(card, patches.get(card), fit))
+            .map(card -> differing(card, patches.get(card), fit::lab))
             .toList();
-    Residuals residuals = new Residuals(prior, fit, agreement.kept());
-    return new Calibration(
-        fit.shelf(),
-        residuals.paints(),
-        contradictions,
-        fit.batches(),
-        residuals.before(),
-        residuals.after());
+    List<DifferingCard> unexpected = new ArrayList<>();
+    for (int place = 0; place < fit.size(); place++) {
+      int card = agreement.kept().get(place);
+      PaintedPatch patch = patches.get(card);
+      if (agreement.onlyEvidence().contains(card)) {
+        unexpected.add(differing(card, patch, fit::lab));
+      } else if (isExpected(patch, prior) && fit.surprise(place) > 1) {
+        unexpected.add(differing(card, patch, prior::lab));
+      }
+    }
+    Residuals residuals = new Residuals(prior, fit, fit.patches());
+    Calibration calibration =
+        new Calibration(
+            fit.shelf(),
+            residuals.paints(),
+            contradictions,
+            unexpected,
+            fit.batches(),
+            fit.dayStrengths(),
+            fit.widthScale(),
+            residuals.before(),
+            residuals.after());
+    control.progress().reached(1);
+    return calibration;
+  }
+
+  private static boolean isExpected(PaintedPatch patch, ShelfOptics prior) {
+    return patch.amounts().keySet().stream()
+        .allMatch(name -> prior.shelf().paint(name).whyNotComputable().isEmpty());
   }
 
   /**
    * The same with the surface correction fitted as well: the one under which swatches and cards are
    * most probable, stored with the shelf. Cards that contradict the others are left out of it.
    *
-   * @throws IllegalArgumentException as {@link #of} does, and when the shelf has learnt from cards
+   * @throws IllegalArgumentException as {@link #of} does, and when the shelf has learned from cards
    *     before
    */
   public static Calibration withFittedSurface(Shelf shelf, CardSet cards, CardErrors errors) {
+    return withFittedSurface(shelf, cards, errors, CalibrationControl.PLAIN);
+  }
+
+  /** The same, watched and stopped by a control. */
+  public static Calibration withFittedSurface(
+      Shelf shelf, CardSet cards, CardErrors errors, CalibrationControl control) {
     List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
-    Agreement agreement = Agreement.among(ShelfOptics.estimate(shelf), patches);
-    Saunderson surface = SurfaceFit.of(shelf, agreement.kept());
-    return of(new Shelf(shelf.name(), shelf.paints(), Optional.of(surface)), cards, errors);
+    CalibrationControl quiet = new CalibrationControl(control.cancelled(), Progress.UNHEARD);
+    Agreement agreement = Agreement.among(ShelfOptics.estimate(shelf), patches, quiet);
+    Saunderson surface = SurfaceFit.of(shelf, agreement.fit());
+    Shelf under = new Shelf(shelf.name(), shelf.paints(), Optional.of(surface));
+    return of(under, cards, errors, control);
   }
 
   /**
@@ -112,9 +169,10 @@ public record Calibration(
     return of(shelf, new CardSet(List.of(card)));
   }
 
-  private static Contradiction contradiction(int card, PaintedPatch patch, ShelfFit fit) {
+  private static DifferingCard differing(
+      int card, PaintedPatch patch, Function<PaintedPatch, Lab> foretold) {
     Lab measured = patch.measured().lab();
-    Lab expected = fit.lab(patch);
-    return new Contradiction(card + 1, measured, expected, Ciede2000.deltaE(expected, measured));
+    Lab expected = foretold.apply(patch);
+    return new DifferingCard(card + 1, measured, expected, Ciede2000.deltaE(expected, measured));
   }
 }

@@ -75,7 +75,9 @@ final class CardReader {
         card.measured(),
         card.measuredError().orElse(errors.colour().orElse(card.measured().usualError())),
         card.over(),
-        card.coats());
+        card.coats(),
+        card.painted(),
+        errors.model());
   }
 
   private PaintedPatch.Amount amount(TestCard card, TestCard.Part part, Paint paint) {

@@ -3,6 +3,7 @@ package io.github.swatchwright.calibrate;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import java.util.Set;
  * @param coats the number of coats, above 0 to 100, when known
  * @param measuredError error of the measured colour as sd of L*, a* and b*, above 0 to 50; empty
  *     for the usual one
+ * @param painted the day on which it was painted, when known: cards of one day share the state of
+ *     their bottles
  */
 public record TestCard(
     List<Part> parts,
@@ -26,13 +29,14 @@ public record TestCard(
     Swatch measured,
     Optional<Swatch> over,
     OptionalDouble coats,
-    OptionalDouble measuredError) {
+    OptionalDouble measuredError,
+    Optional<LocalDate> painted) {
 
   /** The most paints in a card. */
   public static final int MOST_PARTS = 100;
 
   /**
-   * So much of a paint.
+   * How much of a paint went into the card.
    *
    * @param paint its name
    * @param amount above 0 to a million, in any unit that the card's parts share
@@ -82,12 +86,17 @@ public record TestCard(
   /** A card whose colour has the usual error. */
   public TestCard(
       List<Part> parts, PartsBy by, Swatch measured, Optional<Swatch> over, OptionalDouble coats) {
-    this(parts, by, measured, over, coats, OptionalDouble.empty());
+    this(parts, by, measured, over, coats, OptionalDouble.empty(), Optional.empty());
+  }
+
+  /** This card, painted on that day. */
+  public TestCard withPainted(LocalDate day) {
+    return new TestCard(parts, by, measured, over, coats, measuredError, Optional.of(day));
   }
 
   /** This card with the error of its colour stated: sd of L*, a* and b*, above 0 to 50. */
   public TestCard withMeasuredError(double sd) {
-    return new TestCard(parts, by, measured, over, coats, OptionalDouble.of(sd));
+    return new TestCard(parts, by, measured, over, coats, OptionalDouble.of(sd), painted);
   }
 
   /** Copies the list; refuses an empty one, a paint named twice and coats out of range. */

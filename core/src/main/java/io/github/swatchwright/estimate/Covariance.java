@@ -78,6 +78,23 @@ final class Covariance {
         joined(widened(first.removed, 0, size), widened(second.removed, first.size, size)));
   }
 
+  /** The same where all unknowns vary {@code times} as widely. */
+  Covariance asWide(double times) {
+    return new Covariance(
+        size,
+        blocks.stream()
+            .map(block -> new Block(block.start, block.matrix, block.scale * times * times))
+            .toList(),
+        scaled(added, times),
+        scaled(removed, times));
+  }
+
+  private static List<double[]> scaled(List<double[]> rows, double times) {
+    return rows.stream()
+        .map(row -> Arrays.stream(row).map(value -> value * times).toArray())
+        .toList();
+  }
+
   private static List<double[]> widened(List<double[]> rows, int start, int size) {
     return rows.stream()
         .map(

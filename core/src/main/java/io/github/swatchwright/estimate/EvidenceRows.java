@@ -1,6 +1,5 @@
 package io.github.swatchwright.estimate;
 
-import io.github.swatchwright.paint.FittedOptics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -90,22 +89,14 @@ final class EvidenceRows {
         });
   }
 
-  /** The rows that touch a paint, in ascending order. */
-  List<FittedOptics.Row> of(String paint) {
-    List<FittedOptics.Row> rows = new ArrayList<>();
-    Slopes of = byPaint.getOrDefault(paint, new Slopes());
+  /** The rows that touch an unknown, by their numbers, in ascending order. */
+  Map<Integer, double[]> of(String unknown) {
+    Map<Integer, double[]> rows = new TreeMap<>();
+    Slopes of = byPaint.getOrDefault(unknown, new Slopes());
     for (int i = 0; i < of.rows.size(); i++) {
-      rows.add(new FittedOptics.Row(of.numbers.get(i), floats(of.rows.get(i))));
+      rows.put(of.numbers.get(i), of.rows.get(i));
     }
     return rows;
-  }
-
-  private static float[] floats(double[] values) {
-    float[] narrow = new float[values.length];
-    for (int i = 0; i < narrow.length; i++) {
-      narrow[i] = (float) values[i];
-    }
-    return narrow;
   }
 
   /** L with L·Lᵀ = A·C₀·Aᵀ + I. */

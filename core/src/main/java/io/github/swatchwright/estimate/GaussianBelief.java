@@ -54,6 +54,11 @@ final class GaussianBelief {
     return of(newMean, covariance);
   }
 
+  /** The same mean with errors that are so many times as wide. */
+  GaussianBelief widened(double times) {
+    return of(mean, covariance.asWide(times));
+  }
+
   /** J·C·Jᵀ: covariance of values that depend on the unknowns by the Jacobian. */
   double[][] covarianceOf(double[][] jacobian) {
     double[][] values = new double[jacobian.length][jacobian.length];

@@ -6,7 +6,6 @@ import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
-import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
@@ -30,39 +29,27 @@ final class PatchModel {
   private final PaintedPatch patch;
   private final Viewing viewing;
   private final List<String> paints;
-  private final List<PaintBatch> batches = new ArrayList<>();
+  private final List<List<String>> strengths;
+  private final List<String> unknowns;
   private final double[] shares;
   private final double[] amountErrors;
-  private final Readout readout;
+  private final PatchReadout readout;
 
-  /** What of a patch's internal reflectance is observed. */
-  private interface Readout {
-    double[] observed();
-
-    double[] of(double[] internal);
-
-    /** Derivative of value {@code row} by the internal reflectance of each band. */
-    double[][] slopes(double[] internal);
-
-    double[] variances();
+  /** A patch whose paints are as strong as the shelf says, but for labelled batches. */
+  PatchModel(PaintedPatch patch, Saunderson surface) {
+    this(patch, surface, PaintingDays.NONE, 1);
   }
 
-  PatchModel(PaintedPatch patch, Saunderson surface) {
+  PatchModel(PaintedPatch patch, Saunderson surface, PaintingDays days, int width) {
     this.patch = patch;
     viewing = new Viewing(TristimulusWeights.D65, surface);
     paints = List.copyOf(patch.amounts().keySet());
-    patch
-        .amounts()
-        .forEach(
-            (paint, amount) ->
-                amount.batch().ifPresent(label -> batches.add(new PaintBatch(paint, label))));
+    strengths = paints.stream().map(paint -> days.strengths(patch, paint, amount(paint))).toList();
+    unknowns = Stream.concat(paints.stream(), strengths.stream().flatMap(List::stream)).toList();
     double whole = patch.amounts().values().stream().mapToDouble(PaintedPatch.Amount::volume).sum();
     shares = paints.stream().mapToDouble(name -> amount(name).volume() / whole).toArray();
     amountErrors = paints.stream().mapToDouble(name -> amount(name).error()).toArray();
-    readout =
-        patch.measured() instanceof Swatch.OfReflectance measured
-            ? new Logits(SwatchEvidence.spectrum(measured, patch.colourError(), surface))
-            : new Colour(patch.measured().lab(), viewing, patch.colourError());
+    readout = PatchReadout.of(patch, viewing, width);
   }
 
   private PaintedPatch.Amount amount(String paint) {
@@ -75,12 +62,14 @@ final class PatchModel {
 
   /** The batches whose strength is unknown. */
   List<PaintBatch> batches() {
-    return batches;
+    return paints.stream()
+        .flatMap(paint -> amount(paint).batch().map(label -> new PaintBatch(paint, label)).stream())
+        .toList();
   }
 
-  /** What the patch depends on: its paints, then its batches, by their keys. */
+  /** What the patch depends on: its paints, then the strengths that add up for each of them. */
   List<String> unknowns() {
-    return Stream.concat(paints.stream(), batches.stream().map(PaintBatch::key)).toList();
+    return unknowns;
   }
 
   /** The colour to be expected. */
@@ -144,13 +133,16 @@ final class PatchModel {
         amounts.add(byAmount);
       }
     }
-    for (PaintBatch batch : batches) {
-      jacobians.add(byStrength(jacobians.get(paints.indexOf(batch.paint()))));
+    for (int p = 0; p < shares.length; p++) {
+      double[][] byStrength = byStrength(jacobians.get(p));
+      strengths.get(p).forEach(strength -> jacobians.add(byStrength));
     }
     if (patch.over().isPresent()) {
       amounts.add(byThickness(mixed, byInternal, byK, byS));
     }
-    return new Linear(jacobians, noise(amounts));
+    return new Linear(
+        jacobians,
+        noise(amounts, ModelError.of(patch.modelError(), internal, byInternal, viewing)));
   }
 
   /** A strength multiplies S in all bands at the same q, and so adds to u in all bands. */
@@ -176,12 +168,12 @@ final class PatchModel {
     return shift;
   }
 
-  private double[][] noise(List<double[]> shifts) {
+  private double[][] noise(List<double[]> shifts, double[][] modelError) {
     double[] variances = readout.variances();
     double[][] noise = new double[variances.length][];
     for (int i = 0; i < variances.length; i++) {
-      noise[i] = new double[i + 1];
-      noise[i][i] = variances[i];
+      noise[i] = Arrays.copyOf(modelError[i], i + 1);
+      noise[i][i] += variances[i];
       for (double[] shift : shifts) {
         for (int j = 0; j <= i; j++) {
           noise[i][j] += shift[i] * shift[j];
@@ -192,19 +184,16 @@ final class PatchModel {
   }
 
   private List<OpticalConstants> constants(Map<String, double[]> states) {
-    return paints.stream()
-        .map(
-            name ->
-                OpticsState.constants(
-                    Objects.requireNonNull(states.get(name)), logStrength(name, states)))
-        .toList();
-  }
-
-  private double logStrength(String paint, Map<String, double[]> states) {
-    return amount(paint)
-        .batch()
-        .map(label -> Objects.requireNonNull(states.get(new PaintBatch(paint, label).key()))[0])
-        .orElse(0.0);
+    List<OpticalConstants> constants = new ArrayList<>();
+    for (int p = 0; p < shares.length; p++) {
+      double logStrength = 0;
+      for (String strength : strengths.get(p)) {
+        logStrength += Objects.requireNonNull(states.get(strength))[0];
+      }
+      double[] state = Objects.requireNonNull(states.get(paints.get(p)));
+      constants.add(OpticsState.constants(state, logStrength));
+    }
+    return constants;
   }
 
   private OpticalConstants mixed(List<OpticalConstants> constants) {
@@ -274,69 +263,6 @@ final class PatchModel {
     /** The covariance of its error, lower triangle. */
     double[][] noise() {
       return noise;
-    }
-  }
-
-  /**
-   * L*, a* and b*.
-   *
-   * @param lab the measured colour
-   * @param viewing daylight and the shelf's surface
-   * @param sd the error of each
-   */
-  private record Colour(Lab lab, Viewing viewing, double sd) implements Readout {
-    @Override
-    public double[] observed() {
-      return new double[] {lab.l(), lab.a(), lab.b()};
-    }
-
-    @Override
-    public double[] of(double[] internal) {
-      Lab seen = viewing.lab(internal);
-      return new double[] {seen.l(), seen.a(), seen.b()};
-    }
-
-    @Override
-    public double[][] slopes(double[] internal) {
-      return viewing.labSlope(internal);
-    }
-
-    @Override
-    public double[] variances() {
-      return new double[] {sd * sd, sd * sd, sd * sd};
-    }
-  }
-
-  /**
-   * Logits of internal reflectance.
-   *
-   * @param spectrum the measured ones with their errors
-   */
-  private record Logits(SwatchEvidence.Spectrum spectrum) implements Readout {
-    @Override
-    public double[] observed() {
-      return spectrum.observed();
-    }
-
-    @Override
-    public double[] of(double[] internal) {
-      return spectrum.predict(Arrays.stream(internal).map(r -> Math.log(r / (1 - r))).toArray());
-    }
-
-    @Override
-    public double[][] slopes(double[] internal) {
-      double[][] slopes = spectrum.jacobian(new double[Bands.COUNT]);
-      for (double[] row : slopes) {
-        for (int band = 0; band < Bands.COUNT; band++) {
-          row[band] /= internal[band] * (1 - internal[band]);
-        }
-      }
-      return slopes;
-    }
-
-    @Override
-    public double[] variances() {
-      return spectrum.variances();
     }
   }
 }

@@ -41,11 +41,7 @@ public final class ShelfOptics {
       }
     }
     EvidenceRows rows = new EvidenceRows(size, beliefs);
-    for (PaintOptics optics : byName.values()) {
-      for (FittedOptics.Row row : fittedRows(optics.paint())) {
-        rows.add(optics.paint().name(), row.number(), doubles(row.slopes()));
-      }
-    }
+    byName.values().forEach(optics -> RememberedDays.add(optics.paint(), beliefs, rows));
     return rows;
   }
 
@@ -55,14 +51,6 @@ public final class ShelfOptics {
 
   private static List<FittedOptics.Row> fittedRows(Paint paint) {
     return paint.optics().map(FittedOptics::rows).orElse(List.of());
-  }
-
-  static double[] doubles(float[] values) {
-    double[] wide = new double[values.length];
-    for (int i = 0; i < wide.length; i++) {
-      wide[i] = values[i];
-    }
-    return wide;
   }
 
   /**

@@ -3,7 +3,6 @@ package io.github.swatchwright.estimate;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.math3.optim.InitialGuess;
@@ -34,16 +33,16 @@ public final class SurfaceFit {
   private static final double LAST_STEP = 0.005;
 
   private final Shelf shelf;
-  private final List<PaintedPatch> patches;
   private final double mostK1;
+  private ShelfFit last;
 
-  private SurfaceFit(Shelf shelf, List<PaintedPatch> patches) {
+  private SurfaceFit(Shelf shelf, ShelfFit first) {
     this.shelf = shelf;
-    this.patches = patches;
+    last = first;
     double darkest =
         Stream.concat(
                 shelf.paints().stream().map(Paint::masstone).flatMap(Optional::stream),
-                patches.stream().map(PaintedPatch::measured))
+                first.patches().stream().map(PaintedPatch::measured))
             .mapToDouble(ShelfSurface::darkestChannel)
             .min()
             .orElse(1);
@@ -54,21 +53,22 @@ public final class SurfaceFit {
    * Fits the surface of a shelf.
    *
    * @param shelf its paints, none of them fitted to patches yet
-   * @param patches what was painted with them
+   * @param first a fit to what was painted with them, under any surface: each trial starts from the
+   *     one before
    * @throws IllegalArgumentException when a paint was fitted already: that took a surface for
    *     granted
    */
-  public static Saunderson of(Shelf shelf, List<PaintedPatch> patches) {
+  public static Saunderson of(Shelf shelf, ShelfFit first) {
     for (Paint paint : shelf.paints()) {
       if (paint.optics().isPresent()) {
         throw new IllegalArgumentException(
             "'"
                 + paint.name()
-                + "' has learnt from cards under a surface already; fit the surface to the shelf as"
+                + "' has learned from cards under a surface already; fit the surface to the shelf as"
                 + " it was before, with all cards");
       }
     }
-    return new SurfaceFit(shelf, patches).best();
+    return new SurfaceFit(shelf, first).best();
   }
 
   private Saunderson best() {
@@ -93,9 +93,8 @@ public final class SurfaceFit {
     Shelf under = new Shelf(shelf.name(), shelf.paints(), Optional.of(surface));
     double t1 = (surface.k1() - USUAL_K1) / K1_SD;
     double t2 = (surface.k2() - USUAL_K2) / K2_SD;
-    return -0.5 * (t1 * t1 + t2 * t2)
-        + swatches(surface)
-        + ShelfFit.of(ShelfOptics.estimate(under), patches).logEvidence();
+    last = last.under(ShelfOptics.estimate(under));
+    return -0.5 * (t1 * t1 + t2 * t2) + swatches(surface) + last.logEvidence();
   }
 
   private double swatches(Saunderson surface) {

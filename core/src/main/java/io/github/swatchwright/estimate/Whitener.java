@@ -8,22 +8,25 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * Turns a patch's values into ones with independent errors of 1, and keeps those that tell most:
- * the leading eigenvectors of what is not yet known, measured in errors.
+ * Turns a patch's values into ones with independent errors of 1, and keeps those that tell
+ * something: of 31 measured bands about as many directions as the paints may vary in by more than
+ * the error. They are the leading eigenvectors of what isn't known yet, measured in errors.
  */
 final class Whitener {
+  /** A direction whose variance is below this share of the error's would tell next to nothing. */
+  private static final double TELLING = 0.05;
+
+  /** A colour has three values, and all are kept. */
+  private static final int FEWEST = 3;
+
   private final RealMatrix matrix;
 
   private Whitener(RealMatrix matrix) {
     this.matrix = matrix;
   }
 
-  /** At most so many values of a linearised patch. */
-  static Whitener of(
-      PatchModel.Linear patch,
-      List<String> paints,
-      Map<String, GaussianBelief> beliefs,
-      int mostValues) {
+  /** All values of a linearised patch. */
+  static Whitener of(PatchModel.Linear patch) {
     int size = patch.noise().length;
     LowerTriangle root = LowerTriangle.factor(patch.noise());
     RealMatrix whitening = new Array2DRowRealMatrix(size, size);
@@ -32,21 +35,50 @@ final class Whitener {
       unit[i] = 1;
       whitening.setColumn(i, root.forward(unit));
     }
-    Whitener all = new Whitener(whitening);
-    if (size <= mostValues) {
+    return new Whitener(whitening);
+  }
+
+  /**
+   * The telling values of a linearised patch.
+   *
+   * @param unknowns what it depends on, in the order of its Jacobians
+   * @param beliefs what is believed of these before the patch
+   */
+  static Whitener telling(
+      PatchModel.Linear patch, List<String> unknowns, Map<String, GaussianBelief> beliefs) {
+    Whitener all = of(patch);
+    int size = all.size();
+    if (size <= FEWEST) {
       return all;
     }
-    RealMatrix spread = new Array2DRowRealMatrix(size, size);
-    for (int p = 0; p < paints.size(); p++) {
-      double[][] slopes = all.apply(patch.jacobians().get(p));
-      spread =
-          spread.add(
-              new Array2DRowRealMatrix(
-                  Objects.requireNonNull(beliefs.get(paints.get(p))).covarianceOf(slopes), false));
+    EigenDecomposition axes =
+        new EigenDecomposition(spread(all, patch.jacobians(), unknowns, beliefs));
+    double[] variances = axes.getRealEigenvalues();
+    int telling = FEWEST;
+    while (telling < size && variances[telling] > TELLING) {
+      telling++;
     }
-    RealMatrix leading =
-        new EigenDecomposition(spread).getVT().getSubMatrix(0, mostValues - 1, 0, size - 1);
-    return new Whitener(leading.multiply(whitening));
+    RealMatrix leading = axes.getVT().getSubMatrix(0, telling - 1, 0, size - 1);
+    return new Whitener(leading.multiply(all.matrix));
+  }
+
+  private static RealMatrix spread(
+      Whitener whitener,
+      List<double[][]> jacobians,
+      List<String> unknowns,
+      Map<String, GaussianBelief> beliefs) {
+    RealMatrix spread = new Array2DRowRealMatrix(whitener.size(), whitener.size());
+    for (int p = 0; p < unknowns.size(); p++) {
+      double[][] slopes = whitener.apply(jacobians.get(p));
+      GaussianBelief belief = Objects.requireNonNull(beliefs.get(unknowns.get(p)));
+      for (int i = 0; i < slopes.length; i++) {
+        double[] along = belief.spreadAlong(slopes[i]);
+        for (int j = 0; j < slopes.length; j++) {
+          spread.addToEntry(i, j, LowerTriangle.dot(along, slopes[j]));
+        }
+      }
+    }
+    return spread.add(spread.transpose()).scalarMultiply(0.5);
   }
 
   int size() {
@@ -58,6 +90,20 @@ final class Whitener {
   }
 
   double[][] apply(double[][] slopes) {
-    return matrix.multiply(new Array2DRowRealMatrix(slopes, false)).getData();
+    return apply(slopes, 1);
+  }
+
+  /** The same of values that count by the square of {@code root}. */
+  double[][] apply(double[][] slopes, double root) {
+    double[][] whitened = new double[size()][slopes[0].length];
+    for (int row = 0; row < whitened.length; row++) {
+      for (int value = 0; value < slopes.length; value++) {
+        double factor = root * matrix.getEntry(row, value);
+        for (int i = 0; i < whitened[row].length; i++) {
+          whitened[row][i] += factor * slopes[value][i];
+        }
+      }
+    }
+    return whitened;
   }
 }

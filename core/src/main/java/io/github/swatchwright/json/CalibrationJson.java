@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.Calibration;
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.estimate.BatchStrength;
+import io.github.swatchwright.estimate.DayStrength;
 import io.github.swatchwright.optics.Saunderson;
 import java.io.IOException;
 import java.util.List;
@@ -11,9 +12,12 @@ import java.util.Optional;
 
 /**
  * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
- * mean ΔE00 before and after; the {@code contradictions}; the {@code strength} of {@code batches},
- * 1 for as strong as the shelf's; the {@code surface} that was chosen or fitted; and the {@code
- * residual} of all cards.
+ * mean ΔE00 before and after; the {@code contradictions}, cards that were left out, and the {@code
+ * unexpected} ones, which were used; the {@code strength} of {@code batches}, 1 for as strong as
+ * the shelf's; {@code strengths}, of each paint on the latest day it was {@code painted} with,
+ * compared with an earlier one ({@code since}; left out when nobody wrote it down); {@code
+ * widthScale}, how wide errors turned out to be; the {@code surface} that was chosen or fitted; and
+ * the {@code residual} of all cards.
  */
 public final class CalibrationJson {
   private CalibrationJson() {}
@@ -41,19 +45,13 @@ public final class CalibrationJson {
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("contradictions");
-          for (Calibration.Contradiction contradiction : calibration.contradictions()) {
-            json.writeStartObject();
-            json.writeNumberField("card", contradiction.card());
-            ColourJson.write(json, "measured", contradiction.measured());
-            ColourJson.write(json, "expected", contradiction.expected());
-            Rounded.field(json, "deltaE00", contradiction.deltaE00());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          writeCards(json, "contradictions", calibration.contradictions());
+          writeCards(json, "unexpected", calibration.unexpected());
           if (!calibration.batches().isEmpty()) {
             writeBatches(json, calibration.batches());
           }
+          writeDays(json, calibration.days());
+          Rounded.field(json, "widthScale", calibration.widthScale());
           if (calibration.shelf().surface().isPresent()) {
             Saunderson surface = calibration.shelf().surface().get();
             json.writeObjectFieldStart("surface");
@@ -69,6 +67,38 @@ public final class CalibrationJson {
             NextCardsJson.write(json, next.get());
           }
         });
+  }
+
+  private static void writeCards(
+      JsonGenerator json, String name, List<Calibration.DifferingCard> cards) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Calibration.DifferingCard card : cards) {
+      json.writeStartObject();
+      json.writeNumberField("card", card.card());
+      ColourJson.write(json, "measured", card.measured());
+      ColourJson.write(json, "expected", card.expected());
+      Rounded.field(json, "deltaE00", card.deltaE00());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void writeDays(JsonGenerator json, List<DayStrength> days) throws IOException {
+    json.writeArrayFieldStart("strengths");
+    for (DayStrength found : days) {
+      json.writeStartObject();
+      json.writeStringField("paint", found.paint());
+      if (found.since().isPresent()) {
+        json.writeStringField("since", found.since().get().toString());
+      }
+      if (found.latest().isPresent()) {
+        json.writeStringField("painted", found.latest().get().toString());
+      }
+      Rounded.field(json, "strength", found.strength());
+      Rounded.field(json, "sd", found.sd());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private static void writeBatches(JsonGenerator json, List<BatchStrength> batches)

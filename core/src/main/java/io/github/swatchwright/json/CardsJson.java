@@ -8,6 +8,7 @@ import io.github.swatchwright.exchange.ReadLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,17 +20,20 @@ import java.util.OptionalDouble;
  * as equal cards.
  *
  * <pre>{@code
- * {"format":"swatchwright-cards","version":1,
+ * {"format":"swatchwright-cards","version":1,"painted":"2026-11-20",
  *  "cards":[{"parts":{"White":50,"Yellow oxide":0.5},"by":"volume",
  *            "measured":{"srgb":"#E6D2A8"},"measuredError":2,
- *            "over":{"srgb":"#202020"},"coats":1,"batches":{"White":"new bottle"}}]}
+ *            "over":{"srgb":"#202020"},"coats":1,"batches":{"White":"new bottle"},
+ *            "painted":"2026-11-21"}]}
  * }</pre>
  *
- * <p>{@code by} is {@code volume}, unless {@code mass} is stated. The rest may be left out: {@code
- * measuredError}, sd of L*, a* and b*; {@code over} and {@code coats} of a film; and {@code
- * batches}, labels of the paints that came from another bottle than the one that the shelf
- * describes: bottles of one label are equally strong, by how much is found out, and labels hold
- * within one set of cards. The limits that the package comment states hold.
+ * <p>{@code by} is {@code volume} or {@code mass}, and {@code volume} when it is left out. The rest
+ * may be left out, too: {@code measuredError}, sd of L*, a* and b*; {@code over} and {@code coats}
+ * of a film; {@code painted}, the day on which a card was painted, or all cards that don't say
+ * their own: cards of one day share the state of their bottles; and {@code batches}, labels of the
+ * paints that came from another bottle than the one that the shelf describes: bottles of one label
+ * are equally strong, by how much is found out, and labels hold within one set of cards. The limits
+ * that the package comment states hold.
  */
 public final class CardsJson {
   private static final DocumentHead HEAD = new DocumentHead("swatchwright-cards", 1);
@@ -83,17 +87,20 @@ public final class CardsJson {
   }
 
   private static CardSet cards(JsonElement root) {
-    JsonFields fields = root.fields("format", "version", "cards");
+    JsonFields fields = root.fields("format", "version", "painted", "cards");
     HEAD.check(fields);
+    Optional<LocalDate> painted = fields.optional("painted").map(JsonElement::date);
     return new CardSet(
         fields.required("cards").items(1, CardSet.MOST_CARDS).stream()
-            .map(CardsJson::card)
+            .map(card -> card(card, painted))
             .toList());
   }
 
-  private static TestCard card(JsonElement element) {
+  private static TestCard card(JsonElement element, Optional<LocalDate> ofSet) {
     JsonFields fields =
-        element.fields("parts", "by", "measured", "over", "coats", "measuredError", "batches");
+        element.fields(
+            "parts", "by", "measured", "over", "coats", "measuredError", "batches", "painted");
+    Optional<LocalDate> own = fields.optional("painted").map(JsonElement::date);
     return element.make(
         () ->
             new TestCard(
@@ -105,7 +112,8 @@ public final class CardsJson {
                 SwatchJson.read(fields.required("measured")),
                 fields.optional("over").map(SwatchJson::read),
                 number(fields.optional("coats")),
-                number(fields.optional("measuredError"))));
+                number(fields.optional("measuredError")),
+                own.or(() -> ofSet)));
   }
 
   private static OptionalDouble number(Optional<JsonElement> field) {
@@ -177,6 +185,9 @@ public final class CardsJson {
     }
     if (card.measuredError().isPresent()) {
       json.writeNumberField("measuredError", card.measuredError().getAsDouble());
+    }
+    if (card.painted().isPresent()) {
+      json.writeStringField("painted", card.painted().get().toString());
     }
     if (card.parts().stream().anyMatch(part -> part.batch().isPresent())) {
       json.writeObjectFieldStart("batches");

@@ -1,9 +1,12 @@
 package io.github.swatchwright.json;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -13,10 +16,17 @@ import java.util.stream.Collectors;
  * @param content what it is
  */
 record JsonElement(JsonPlace place, JsonContent content) {
+  private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
   /** The exception for what is wrong with this value. */
   JsonInputException refuse(String complaint) {
     return place.refuse(complaint);
+  }
+
+  private JsonInputException refuse(String complaint, Throwable cause) {
+    JsonInputException refusal = refuse(complaint);
+    refusal.initCause(cause);
+    return refusal;
   }
 
   private JsonInputException isNot(String wanted) {
@@ -58,6 +68,19 @@ record JsonElement(JsonPlace place, JsonContent content) {
       return text.text();
     }
     throw isNot("a string");
+  }
+
+  /** The day that it names, such as {@code "2026-11-20"} (ISO 8601). */
+  LocalDate date() {
+    String text = text();
+    if (DAY.matcher(text).matches()) {
+      try {
+        return LocalDate.parse(text);
+      } catch (DateTimeParseException e) {
+        throw refuse("is " + content.inWords() + ", which is no day of the calendar", e);
+      }
+    }
+    throw isNot("a day such as \"2026-11-20\"");
   }
 
   /** Whether it is true, when it is true or false. */

@@ -27,7 +27,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class CalibrationTest {
-  private static final CardErrors EXACT = new CardErrors(0.0005, OptionalDouble.of(0.01));
+  /** Cards that obey the model to the last digit. */
+  private static final CardErrors EXACT = new CardErrors(0.0005, OptionalDouble.of(0.01), 0);
 
   private static Paint unseen(Pigment pigment) {
     Paint paint = pigment.swatch(Make.SINGLE_PIGMENT);

@@ -33,7 +33,7 @@ class ContradictionTest {
       int wrong = random.nextInt(CARDS);
       cards.set(wrong, mislabelled(invented, cards.get(wrong), random));
       Calibration calibration = Calibration.of(invented.shelf(), new CardSet(cards), ERRORS);
-      for (Calibration.Contradiction contradiction : calibration.contradictions()) {
+      for (Calibration.DifferingCard contradiction : calibration.contradictions()) {
         if (contradiction.card() == wrong + 1) {
           named++;
         } else {
@@ -48,9 +48,10 @@ class ContradictionTest {
         TRIALS,
         accused,
         TRIALS * (CARDS - 1));
-    // The bounds that the issue sets.
+    // 95 of 100 named, and no more than one good card in two hundred accused, are what was asked
+    // for.
     assertThat(named).isGreaterThanOrEqualTo(95);
-    assertThat(accused).isLessThanOrEqualTo(TRIALS * (CARDS - 1) / 20);
+    assertThat(accused).isLessThanOrEqualTo(TRIALS * (CARDS - 1) / 200);
   }
 
   @Test
@@ -79,7 +80,7 @@ class ContradictionTest {
   }
 
   @Test
-  void anImpossibleCardOfAPaintThatNothingElseKnowsIsNamedAndLeavesThePaintUnknown() {
+  void anImpossibleCardIsNamedButStaysWhereNothingElseIsKnownOfItsPaint() {
     InventedCards invented = new InventedCards(451, 0.05, 0.5);
     List<Paint> paints = new ArrayList<>(invented.shelf().paints());
     Paint unseen =
@@ -105,9 +106,9 @@ class ContradictionTest {
     Calibration calibration =
         Calibration.of(InventedCards.shelf(paints), new CardSet(cards), ERRORS);
 
-    assertThat(calibration.contradictions()).hasSize(1);
-    assertThat(calibration.contradictions().get(0).card()).isEqualTo(7);
-    assertThat(calibration.shelf().paint("unseen").optics()).isEmpty();
+    assertThat(calibration.contradictions()).isEmpty();
+    assertThat(calibration.unexpected()).extracting(Calibration.DifferingCard::card).contains(7);
+    assertThat(calibration.shelf().paint("unseen").optics()).isPresent();
   }
 
   /** The same measurement under the name of a paint whose tint looks another colour, ΔE00 > 5. */

@@ -35,8 +35,8 @@ class SurfaceFitTest {
     new Saunderson(0.015, 0.55), new Saunderson(0.03, 0.25), new Saunderson(0.02, 0.4)
   };
 
-  /** Cards by syringe, measured with a spectrophotometer. */
-  private static final CardErrors ERRORS = new CardErrors(0.02, OptionalDouble.of(0.1));
+  /** Cards by syringe that obey the model, measured with a spectrophotometer. */
+  private static final CardErrors ERRORS = new CardErrors(0.02, OptionalDouble.of(0.1), 0);
 
   /** One shelf under one surface. */
   private static final class Painted {
@@ -140,6 +140,8 @@ class SurfaceFitTest {
       // Half of what the prior leaves open as sd: it must be the cards that tell.
       assertThat(found.k1()).isCloseTo(truth.k1(), within(0.0075));
       assertThat(found.k2()).isCloseTo(truth.k2(), within(0.075));
+      // The third surface is the usual one but for k1: there is little to gain, and little to lose.
+      assertThat(fitted.getElement(number)).isLessThan(1.1 * usual.getElement(number));
     }
     assertThat(fitted.getMean()).isLessThan(0.9 * usual.getMean());
   }
@@ -151,6 +153,6 @@ class SurfaceFitTest {
     Shelf learnt = Calibration.of(painted.shelf(), one, ERRORS).shelf();
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Calibration.withFittedSurface(learnt, one, ERRORS))
-        .withMessageStartingWith("'white' has learnt from cards under a surface already");
+        .withMessageStartingWith("'white' has learned from cards under a surface already");
   }
 }

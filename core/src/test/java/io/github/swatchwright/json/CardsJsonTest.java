@@ -11,6 +11,7 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Swatch;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,7 +32,8 @@ class CardsJsonTest {
                   new Swatch.OfLab(Lab.ofD65(80.1, -1.0 / 3, 20)),
                   Optional.of(new Swatch.OfSrgb(Srgb.parse("#202020"))),
                   OptionalDouble.of(2),
-                  OptionalDouble.of(1.7)),
+                  OptionalDouble.of(1.7),
+                  Optional.of(LocalDate.of(2026, 11, 20))),
               new TestCard(
                   List.of(new TestCard.Part("White", 1)),
                   PartsBy.VOLUME,
@@ -44,6 +46,24 @@ class CardsJsonTest {
     Path file = Files.writeString(folder.resolve("cards.json"), CardsJson.toText(CARDS));
 
     assertThat(CardsJson.read(file)).isEqualTo(CARDS);
+  }
+
+  @Test
+  void aSetsPaintingDayIsThatOfItsCardsThatDoNotStateTheirOwn() {
+    String card = "{\"parts\":{\"White\":1},\"measured\":{\"srgb\":\"#F0F0EE\"}";
+    CardSet cards =
+        CardsJson.parse(
+            "{\"format\":\"swatchwright-cards\",\"version\":1,\"painted\":\"2026-11-20\",\"cards\":["
+                + card
+                + "},"
+                + card
+                + ",\"painted\":\"2026-12-01\"}]}",
+            "cards");
+
+    assertThat(cards.cards())
+        .extracting(TestCard::painted)
+        .containsExactly(
+            Optional.of(LocalDate.of(2026, 11, 20)), Optional.of(LocalDate.of(2026, 12, 1)));
   }
 
   @Test
@@ -69,7 +89,7 @@ class CardsJsonTest {
           {"White":1}|,"by":"drops"|$.cards[0].by: is "drops", must be one of volume, mass
           {"White":1}|,"coats":0|$.cards[0].coats: is 0.0, must be a finite number above 0
           {"White":1}|,"over":{"lab":[1,2]}|$.cards[0].over.lab: holds 2 items, must hold exactly 3
-          {"White":1}|,"base":{}|$.cards[0].base: is an unknown field; known here: parts, by, measured, over, coats, measuredError, batches
+          {"White":1}|,"base":{}|$.cards[0].base: is an unknown field; known here: parts, by, measured, over, coats, measuredError, batches, painted
           {"White":1}|,"by":"mass","by":"volume"|$.cards[0].by: is given twice
           {"White":1}|,"measuredError":0|$.cards[0].measuredError: is 0.0, must be a finite number above 0
           {"White":1}|,"batches":{"Red":"new"}|$.cards[0].batches.Red: is of a paint that isn't among the parts

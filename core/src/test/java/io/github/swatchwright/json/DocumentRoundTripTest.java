@@ -13,6 +13,7 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -52,13 +53,18 @@ class DocumentRoundTripTest {
         ArbitraryValues.between(1e-3, 50)
             .optional()
             .map(v -> v.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    Arbitrary<LocalDate> days =
+        Arbitraries.longs()
+            .between(LocalDate.of(1, 1, 1).toEpochDay(), LocalDate.of(9999, 12, 31).toEpochDay())
+            .map(LocalDate::ofEpochDay);
     return Combinators.combine(
             parts.list().ofMinSize(1).ofMaxSize(5).uniqueElements(TestCard.Part::paint),
             Arbitraries.of(PartsBy.class),
             ArbitraryValues.swatches(),
             ArbitraryValues.swatches().optional(),
             sometimes,
-            sometimes)
+            sometimes,
+            days.optional())
         .as(TestCard::new)
         .list()
         .ofMinSize(1)

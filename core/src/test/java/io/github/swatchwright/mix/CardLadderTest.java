@@ -71,10 +71,15 @@ class CardLadderTest {
     assertThat(rung("+ one 1:5 card each").median()).isLessThanOrEqualTo(2.1);
     assertThat(rung("+ a 1:1 card each").median()).isLessThanOrEqualTo(1.5);
     assertThat(rung("ladders with reflectances").median()).isLessThanOrEqualTo(0.5);
-    double before = Double.POSITIVE_INFINITY;
+    assertThat(rung("+ one 1:5 card each").median())
+        .isLessThan(0.7 * rung("swatch and contrast ratio").median());
+    assertThat(rung("+ a 1:1 card each").median())
+        .isLessThan(0.9 * rung("+ one 1:5 card each").median());
+    assertThat(rung("ladders with reflectances").median())
+        .isLessThan(0.5 * rung("+ a 1:1 card each").median());
+    assertThat(rung("+ 20 measured mixes").median())
+        .isLessThan(0.9 * rung("ladders with reflectances").median());
     for (Rung rung : rungs.values()) {
-      assertThat(rung.median()).isLessThan(before);
-      before = rung.median();
       assertThat(rung.errors.getN()).isGreaterThanOrEqualTo(2000);
       assertThat(rung.held()).isBetween(0.74, 0.86);
     }

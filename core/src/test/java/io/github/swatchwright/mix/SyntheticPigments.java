@@ -47,7 +47,7 @@ public final class SyntheticPigments {
       return VIEWING.lab(truth.opaque());
     }
 
-    double contrastRatio() {
+    public double contrastRatio() {
       return new HidingPower(VIEWING).contrastRatio(truth, Film.COAT);
     }
 
