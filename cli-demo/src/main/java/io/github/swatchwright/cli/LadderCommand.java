@@ -88,7 +88,9 @@ final class LadderCommand implements Command {
   @Option(
       names = "--use",
       paramLabel = "SHARE",
-      description = "The share of the pot that each rung uses up; 0.4 unless stated.")
+      description =
+          "The share of the mixed paint that reaches the model, the rest stays in brush and cup"
+              + " (default 0.9).")
   @Nullable Double use;
 
   @Option(names = "--separate", description = "A recipe for each rung instead of one pot.")
@@ -97,8 +99,14 @@ final class LadderCommand implements Command {
   @Option(
       names = "--max-drops",
       paramLabel = "N",
-      description = "The most drops in the pot; 80 unless stated, 40 with --separate.")
+      description = "The most drops in a pot (default 40, or what the area takes).")
   @Nullable Integer maxDrops;
+
+  @Option(
+      names = "--min-drops",
+      paramLabel = "N",
+      description = "The fewest drops in a pot, so that drops can be counted (default 6).")
+  @Nullable Integer minDrops;
 
   @Option(
       names = "--wash",
@@ -187,20 +195,20 @@ final class LadderCommand implements Command {
   }
 
   private PotRule pot() {
-    if (separate && use != null) {
-      throw new IllegalArgumentException("--use is about one pot, leave it out with --separate");
-    }
-    PotRule rule = separate ? PotRule.separate() : PotRule.onePot();
+    PotRule rule = separate ? PotRule.recipes() : PotRule.onePot();
     if (use != null) {
-      if (!(use > 0 && use < 1)) {
-        throw new IllegalArgumentException("--use is " + use + ", must be above 0 and below 1");
+      if (!(use > 0 && use <= 1)) {
+        throw new IllegalArgumentException("--use is " + use + ", must be above 0 and at most 1");
       }
       rule = rule.withUse(use);
+    }
+    OptionalDouble area = amounts.squareCentimetres();
+    if (area.isPresent()) {
+      rule = rule.forArea(area.getAsDouble(), amounts.application());
     }
     if (maxDrops != null) {
       rule = rule.withMostDrops(maxDrops);
     }
-    OptionalDouble area = amounts.squareCentimetres();
-    return area.isEmpty() ? rule : rule.forArea(area.getAsDouble(), amounts.application());
+    return minDrops == null ? rule : rule.withLeastDrops(minDrops);
   }
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.LetDown;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
@@ -14,22 +15,28 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A ladder, for someone with a pot in hand.
+ * A ladder in words, in the order in which a painter does things: what to keep of the pot, what to
+ * add, how much of the area to cover.
  *
  * @param output where it goes
  * @param light the light that it was planned for
  */
 record LadderText(Output output, Illuminant light) {
+  /** Fewer drops than that dry up before anything is mixed of them. */
+  private static final double WORTH_KEEPING = 3;
 
   void print(Ladder ladder) {
     output.line("From   %s%s", output.block(ladder.from()), Output.notation(ladder.from()));
     output.line("To     %s%s", output.block(ladder.to()), Output.notation(ladder.to()));
     output.line(
-        "Steps  ΔE00 %.1f, even within %.0f %%", ladder.evenStep(), 100 * ladder.unevenness());
+        "Steps  ΔE00 %.1f each, even within %.0f %%", ladder.evenStep(), 100 * ladder.unevenness());
+    output.line(
+        "Paint  %d drops in all, of which the model takes %.0f",
+        ladder.drops(), ladder.dropsNeeded());
     output.line("Light  %s", light);
     for (int i = 0; i < ladder.rungs().size(); i++) {
       output.line("");
-      print(i, ladder.rungs().get(i), ladder.pot().isSeparate());
+      print(i, ladder);
     }
     output.line("");
     ladder
@@ -41,6 +48,7 @@ record LadderText(Output output, Illuminant light) {
                     percent(ladder.baseShare()), output.block(base), Output.notation(base)));
     output.line(
         "From a distance  %s%s", output.block(ladder.look()), Output.notation(ladder.look()));
+    printLeftOver(ladder);
     if (!ladder.warnings().isEmpty()) {
       output.line("");
       ladder.warnings().forEach(warning -> output.line("Mind: %s", warning.text()));
@@ -48,7 +56,8 @@ record LadderText(Output output, Illuminant light) {
     printCautions(ladder);
   }
 
-  private void print(int index, Rung rung, boolean separate) {
+  private void print(int index, Ladder ladder) {
+    Rung rung = ladder.rungs().get(index);
     output.line(
         "%2d.  %s%s%s",
         index + 1,
@@ -60,24 +69,64 @@ record LadderText(Output output, Illuminant light) {
     if (rung.wash().isPresent()) {
       print(rung.wash().get());
     } else {
-      String verb = separate ? "mix" : index == 0 ? "start with" : "add";
-      for (Recipe.Drops drops : rung.add()) {
-        String unit = drops.count() == 1 ? "drop " : "drops";
-        output.line("     %-10s %3d %s  %s", verb, drops.count(), unit, drops.paint().name());
-        verb = "";
-      }
-      output.line("     %-10s %5.1f drops, %.2f ml", "pot", rung.potDrops(), rung.potMillilitres());
+      printPot(index, ladder);
     }
     output.line(
-        "     %-10s %s of the area with %s; shows on %s",
+        "     %-11s %s of the area with %s; shows on %s",
         "cover", percent(rung.coverage()), amount(rung), percent(rung.visibleShare()));
+  }
+
+  private void printPot(int index, Ladder ladder) {
+    Rung rung = ladder.rungs().get(index);
+    if (rung.keep() > 0) {
+      drops("keep", rung.keep(), keptOf(index, ladder.rungs().get(index - 1)));
+    }
+    String verb = verb(index, rung, ladder.pot().separate());
+    for (Recipe.Drops drops : rung.add()) {
+      drops(verb, drops.count(), drops.paint().name());
+      verb = "";
+    }
+    if (rung.letDown() > 0) {
+      LetDown small = ladder.letDown().orElseThrow();
+      drops(verb, rung.letDown(), small.strong().name() + " let down with " + small.mild().name());
+      if (ladder.rungs().stream().filter(other -> other.letDown() > 0).findFirst().orElseThrow()
+          == rung) {
+        output.line(
+            "     %-11s in a cup of its own: %d %s of %s in %d of %s",
+            "let down",
+            small.strongDrops(),
+            small.strongDrops() == 1 ? "drop" : "drops",
+            small.strong().name(),
+            small.mildDrops(),
+            small.mild().name());
+      }
+    }
+    output.line("     %-11s %3.0f drops, %.2f ml", "makes", rung.potDrops(), rung.potMillilitres());
+  }
+
+  private static String verb(int index, Rung rung, boolean separate) {
+    if (separate) {
+      return "mix";
+    }
+    return index == 0 ? "start with" : rung.keep() > 0 ? "add" : "start again";
+  }
+
+  private static String keptOf(int index, Rung before) {
+    long aside = Math.round(before.spare());
+    return aside < 2
+        ? "of shade " + index
+        : "of shade " + index + ", set the other " + aside + " aside";
+  }
+
+  private void drops(String verb, int count, String what) {
+    output.line("     %-11s %3d %s  %s", verb, count, count == 1 ? "drop " : "drops", what);
   }
 
   private void print(Coat wash) {
     output.line(
-        "     %-10s %s, 1 of it to %s of thinner",
+        "     %-11s %s, 1 of it to %s of thinner",
         "wash", wash.mix().parts().get(0).paint().name(), plain(wash.thinner()));
-    output.line("     %-10s %s", "coats", plain(wash.coats()));
+    output.line("     %-11s %s", "coats", plain(wash.coats()));
   }
 
   private static String amount(Rung rung) {
@@ -95,6 +144,17 @@ record LadderText(Output output, Illuminant light) {
 
   private static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  /** What is left in the cups, and of the last one what went into it. */
+  private void printLeftOver(Ladder ladder) {
+    List<Rung> pots = ladder.rungs().stream().filter(rung -> rung.wash().isEmpty()).toList();
+    output.line(
+        "Left over        about %.0f drops in all", pots.stream().mapToDouble(Rung::spare).sum());
+    Rung last = pots.get(pots.size() - 1);
+    if (last.spare() >= WORTH_KEEPING) {
+      output.line("                 the last pot for 'match --use-pot': %s", last.spareText());
+    }
   }
 
   /** Cautions where solvents are about. */

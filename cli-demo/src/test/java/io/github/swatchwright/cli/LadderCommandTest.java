@@ -69,6 +69,14 @@ class LadderCommandTest {
         .contains("start with", "drops  Deckhouse cream", "add", "From a distance", "Light  D65");
   }
 
+  @Test
+  void keepsSomeOfThePotAndTellsWhatIsLeftOver() {
+    Run run = Run.of("ladder", "#C8642A", "#4A3226", "--for", "rust");
+
+    assertThat(run.out()).containsPattern("keep +\\d+ drops? +of shade 1");
+    assertThat(run.out()).contains("Left over", "drops in all, of which the model takes 16");
+  }
+
   @ParameterizedTest(name = "ladder {1} {2} {0} is refused: {3}")
   @CsvSource(
       delimiter = '|',
@@ -81,9 +89,10 @@ class LadderCommandTest {
           --coverage=50%,20%,10%,5%|#C8642A|#3B2A22|coverage 1 is 0.5, must be 1 unless a base is stated
           --coverage=1,x,.1,.1|#C8642A|#3B2A22|--coverage: 'x' is not a share such as 40% or 0.4
           --medium=milk|#C8642A|#3B2A22|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
-          --use=0|#C8642A|#3B2A22|--use is 0.0, must be above 0 and below 1
-          --use=1|#C8642A|#3B2A22|--use is 1.0, must be above 0 and below 1
-          --use=NaN|#C8642A|#3B2A22|--use is NaN, must be above 0 and below 1
+          --use=0|#C8642A|#3B2A22|--use is 0.0, must be above 0 and at most 1
+          --use=1.5|#C8642A|#3B2A22|--use is 1.5, must be above 0 and at most 1
+          --min-drops=50|#C8642A|#3B2A22|min-drops is 50, must be within [1, 40]
+          --use=NaN|#C8642A|#3B2A22|--use is NaN, must be above 0 and at most 1
           --order=up|#C8642A|#3B2A22|--order is 'up', must be one of dark-to-light, light-to-dark
           --for=moss|#C8642A|#3B2A22|--for is 'moss', must be one of rust, fading, wood, rubber, metal
           --shares=.5,.5|#C8642A|#3B2A22|there are 2 shares, must be as many as rungs: 4

@@ -5,6 +5,7 @@ import io.github.swatchwright.coat.SolventRules;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LadderWarning;
+import io.github.swatchwright.ladder.LetDown;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -75,6 +76,7 @@ public final class LadderCard {
         rung.wash()
             .map(wash -> new Drops(List.of(Layering.row(wash))))
             .orElseGet(() -> RecipeDrops.of(rung.add(), colours)));
+    letDown(i, rung).ifPresent(inside::add);
     ScreenColour colour = new ScreenColour(rung.prediction().lab());
     inside.add(
         new Colours(
@@ -94,13 +96,36 @@ public final class LadderCard {
     if (rung.wash().isPresent()) {
       return "Wash";
     }
-    if (ladder.pot().isSeparate()) {
+    if (ladder.pot().separate()) {
       return "Mix";
     }
-    return i == 0
-        ? "Start the pot with"
-        : String.format(
-            Locale.ROOT, "When %.0f %% of the pot is used, add", 100 * ladder.pot().use());
+    if (rung.keep() == 0) {
+      return i == 0 ? "Start the pot with" : "Start again with";
+    }
+    String kept =
+        "Keep " + rung.keep() + (rung.keep() == 1 ? " drop" : " drops") + " of shade " + i;
+    return rung.add().isEmpty() ? kept : kept + ", add";
+  }
+
+  /** How many drops of the let-down are added, and what it is. */
+  private Optional<Note> letDown(int i, Rung rung) {
+    if (rung.letDown() == 0) {
+      return Optional.empty();
+    }
+    LetDown small = ladder.letDown().orElseThrow();
+    return Optional.of(
+        new Note(
+            "Let down",
+            Label.of(
+                String.format(
+                    Locale.ROOT,
+                    "Shade %d takes %d of the drops of a small cup: %d of %s in %d of %s.",
+                    i + 1,
+                    rung.letDown(),
+                    small.strongDrops(),
+                    small.strong().name(),
+                    small.mildDrops(),
+                    small.mild().name()))));
   }
 
   /** The pass over the shade before it, or over the base. */

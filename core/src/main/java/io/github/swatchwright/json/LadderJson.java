@@ -7,6 +7,7 @@ import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.LadderWarning;
+import io.github.swatchwright.ladder.PotRule;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
@@ -20,13 +21,15 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * A ladder as JSON: the {@code rungs}, each with the whole drops to {@code add} to what is left of
- * the pot and the {@code drops} that are in the pot then, which need not be whole; the {@code look}
- * of the area from a distance; and {@code warnings}.
+ * A ladder as JSON: the {@code rungs}, each with the drops to {@code keep} of the pot before, the
+ * whole drops to {@code add} to them and the {@code drops} that are in the pot then, which need not
+ * be whole; the {@code look} of the area from a distance; and {@code warnings}.
  *
  * <pre>{@code
- * {"light":"D65","use":0.4,"evenStep":9.6,"unevenness":0.02,
- *  "rungs":[{"add":[{"paint":"Bright orange","drops":12}],"drops":[{"paint":"Bright orange","drops":12}],
+ * {"light":"D65","separate":false,"use":0.9,"evenStep":9.6,"unevenness":0.12,"allDrops":24,
+ *  "letDown":{"drops":[{"paint":"Lamp black","drops":1},{"paint":"Burnt umber","drops":4}]},
+ *  "rungs":[{"keep":0,"add":[{"paint":"Bright orange","drops":12}],"addLetDown":0,
+ *            "drops":[{"paint":"Bright orange","drops":12}],"setAside":3,
  *            "predicted":{"lab":[…],"srgb":"#C8642A"},"interval":{"deltaE00":2.4,"probability":0.8},
  *            "step":9.6,"coverage":0.4,"visibleShare":0.3,"oneDrop":1.2,
  *            "potMillilitres":0.54,"millilitres":{"paint":0.16,"thinner":0}}],
@@ -34,7 +37,10 @@ import java.util.List;
  *  "warnings":[{"kind":"end-out-of-reach","rung":4,"text":"…"}]}
  * }</pre>
  *
- * <p>A wash has no {@code add}, and says its {@code coats} and {@code thinner} to one of paint.
+ * <p>{@code keep} is 0 for the first rung and for a recipe of its own; {@code addLetDown} counts
+ * drops of the {@code letDown}, a small pot of its own, which is left out when no rung takes of it;
+ * {@code setAside} are drops that neither the pass nor the next pot takes. A wash has no {@code
+ * add}, and says its {@code coats} and {@code thinner} to one of paint.
  */
 public final class LadderJson {
   /** More paints than any ladder's pot holds. */
@@ -52,9 +58,18 @@ public final class LadderJson {
     return JsonOutput.object(
         json -> {
           json.writeStringField("light", light.name());
+          json.writeBooleanField("separate", ladder.pot().separate());
           json.writeNumberField("use", ladder.pot().use());
           Rounded.field(json, "evenStep", ladder.evenStep());
           Rounded.field(json, "unevenness", ladder.unevenness());
+          json.writeNumberField("allDrops", ladder.drops());
+          if (ladder.letDown().isPresent()) {
+            json.writeObjectFieldStart("letDown");
+            json.writeArrayFieldStart("drops");
+            RecipeJson.writePaints(json, ladder.letDown().get().drops());
+            json.writeEndArray();
+            json.writeEndObject();
+          }
           ColourJson.write(json, "from", ladder.from());
           ColourJson.write(json, "to", ladder.to());
           json.writeArrayFieldStart("rungs");
@@ -86,9 +101,11 @@ public final class LadderJson {
 
   private static void write(JsonGenerator json, Rung rung) throws IOException {
     json.writeStartObject();
+    json.writeNumberField("keep", rung.keep());
     json.writeArrayFieldStart("add");
     RecipeJson.writePaints(json, rung.add());
     json.writeEndArray();
+    json.writeNumberField("addLetDown", rung.letDown());
     json.writeArrayFieldStart("drops");
     for (Mix.Part part : rung.pot().parts()) {
       json.writeStartObject();
@@ -109,6 +126,7 @@ public final class LadderJson {
     Rounded.field(json, "visibleShare", rung.visibleShare());
     Rounded.field(json, "oneDrop", rung.oneDrop());
     Rounded.field(json, "potMillilitres", rung.potMillilitres());
+    Rounded.field(json, "setAside", rung.spare());
     json.writeObjectFieldStart("millilitres");
     Rounded.field(json, "paint", rung.amount().paintMillilitres());
     Rounded.field(json, "thinner", rung.amount().thinnerMillilitres());
@@ -119,14 +137,22 @@ public final class LadderJson {
   /**
    * A rung as it was read back.
    *
+   * @param keep drops to keep of the pot before
    * @param add whole drops to add; empty for a wash
+   * @param letDown drops of the let-down to add besides
    * @param pot what is in the pot then
    * @param lab its predicted colour, relative to D65 unless it was planned for another light
    * @param coverage share of the area that its pass covers, 0 to 1
    * @param visibleShare share of the area that shows it at last, 0 to 1
    */
   public record ReadRung(
-      List<Recipe.Drops> add, Mix pot, Lab lab, double coverage, double visibleShare) {
+      int keep,
+      List<Recipe.Drops> add,
+      int letDown,
+      Mix pot,
+      Lab lab,
+      double coverage,
+      double visibleShare) {
     /** Copies the list. */
     public ReadRung {
       add = List.copyOf(add);
@@ -160,9 +186,12 @@ public final class LadderJson {
     JsonFields fields =
         root.fields(
             "light",
+            "separate",
             "use",
             "evenStep",
             "unevenness",
+            "allDrops",
+            "letDown",
             "from",
             "to",
             "rungs",
@@ -184,7 +213,9 @@ public final class LadderJson {
   private static ReadRung rung(JsonElement element, Shelf shelf, WhitePoint white) {
     JsonFields fields =
         element.fields(
+            "keep",
             "add",
+            "addLetDown",
             "drops",
             "coats",
             "thinner",
@@ -195,6 +226,7 @@ public final class LadderJson {
             "visibleShare",
             "oneDrop",
             "potMillilitres",
+            "setAside",
             "millilitres");
     List<Recipe.Drops> add =
         fields.required("add").items(0, MOST_PAINTS).stream()
@@ -210,11 +242,20 @@ public final class LadderJson {
             .required("lab")
             .items(3, 3);
     return new ReadRung(
+        count(fields, "keep"),
         add,
+        count(fields, "addLetDown"),
         drops.make(() -> new Mix(parts)),
         new Lab(lab.get(0).number(), lab.get(1).number(), lab.get(2).number(), white),
         fields.required("coverage").number(0, 1),
         fields.required("visibleShare").number(0, 1));
+  }
+
+  private static int count(JsonFields fields, String name) {
+    return fields
+        .optional(name)
+        .map(number -> number.wholeNumber(0, PotRule.LARGEST_POT))
+        .orElse(0);
   }
 
   private static Recipe.Drops added(JsonElement element, Shelf shelf) {

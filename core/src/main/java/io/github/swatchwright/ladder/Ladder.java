@@ -1,6 +1,7 @@
 package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Recipe;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param from the wanted colour of the first end
  * @param to the wanted colour of the last end
  * @param pot how the rungs are mixed
+ * @param letDown the small pot in which a strong paint is let down, when a rung takes of it
  * @param baseShare share of the area that shows the base once all passes are done, 0 to 1
  * @param base colour of the base, when there is one
  * @param look the average colour of the area once all passes are done, as seen from a distance
@@ -22,6 +24,7 @@ public record Ladder(
     Lab from,
     Lab to,
     PotRule pot,
+    Optional<LetDown> letDown,
     double baseShare,
     Optional<Lab> base,
     Lab look,
@@ -35,7 +38,7 @@ public record Ladder(
 
   /** The same with other warnings. */
   Ladder withWarnings(List<LadderWarning> known) {
-    return new Ladder(rungs, from, to, pot, baseShare, base, look, wantedLook, known);
+    return new Ladder(rungs, from, to, pot, letDown, baseShare, base, look, wantedLook, known);
   }
 
   /** The mean ΔE00 between neighbouring rungs that are mixed in the pot. */
@@ -45,6 +48,22 @@ public record Ladder(
         .flatMapToDouble(rung -> rung.step().stream())
         .average()
         .orElse(0);
+  }
+
+  /** The drops that are poured in all, those of the let-down among them. */
+  public int drops() {
+    int added =
+        rungs.stream().flatMap(rung -> rung.add().stream()).mapToInt(Recipe.Drops::count).sum();
+    return added + letDown.map(LetDown::count).orElse(0);
+  }
+
+  /** The drops that the passes of the pot take, as far as they reach the model. */
+  public double dropsNeeded() {
+    return rungs.stream()
+        .filter(rung -> rung.wash().isEmpty())
+        .mapToDouble(
+            rung -> rung.amount().paintMillilitres() * rung.potDrops() / rung.potMillilitres())
+        .sum();
   }
 
   /** The largest deviation of such a step from the mean, as a share of the mean; 0 when even. */

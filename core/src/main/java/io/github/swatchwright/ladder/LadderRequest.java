@@ -3,7 +3,9 @@ package io.github.swatchwright.ladder;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -121,6 +123,25 @@ public record LadderRequest(
         washes,
         choice,
         margin);
+  }
+
+  /** The same with another number of rungs. */
+  public LadderRequest withRungs(int count) {
+    return new LadderRequest(
+        shades, count, order, subject, pot, coverage, base, washes, choice, margin);
+  }
+
+  /** Whether coverages that were stated leave the number of rungs open. */
+  boolean canHaveRungs() {
+    return !(coverage instanceof CoverageWish.OfPasses)
+        && !(coverage instanceof CoverageWish.OfShares);
+  }
+
+  /** The average colour that is wished for, if one is. */
+  Optional<Lab> wantedLook(TristimulusWeights light) {
+    return coverage instanceof CoverageWish.OfLook wish
+        ? Optional.of(wish.colour().labUnder(light))
+        : Optional.empty();
   }
 
   /** The same mixed in another way. */

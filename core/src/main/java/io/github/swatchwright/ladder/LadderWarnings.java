@@ -30,8 +30,17 @@ final class LadderWarnings {
     this.ladder = ladder;
   }
 
+  /**
+   * The warnings.
+   *
+   * @param nearestEnd ΔE00 from the last end of the nearest mix for it that was found
+   */
   static List<LadderWarning> of(
-      Ladder ladder, LadderRequest request, Saunderson surface, TristimulusWeights light) {
+      Ladder ladder,
+      LadderRequest request,
+      Saunderson surface,
+      TristimulusWeights light,
+      double nearestEnd) {
     LadderWarnings found = new LadderWarnings(ladder);
     if (request.margin() > 0) {
       double floor = light.xyz(Reflectance.constant(surface.k1())).toLab().l();
@@ -39,7 +48,7 @@ final class LadderWarnings {
     }
     found.steps();
     found.drops();
-    found.reach();
+    found.reach(nearestEnd);
     found.solvents(request);
     return List.copyOf(found.warnings);
   }
@@ -101,22 +110,22 @@ final class LadderWarnings {
   }
 
   private void drops() {
-    double most = PotSize.ONE_DROP * ladder.evenStep();
+    double most = LadderCost.STURDY_ENOUGH * ladder.evenStep();
     for (int rung = 1; rung <= ladder.rungs().size(); rung++) {
       double oneDrop = ladder.rungs().get(rung - 1).oneDrop();
       if (oneDrop > most) {
         add(
             Kind.ONE_DROP_DECIDES,
             rung,
-            "one drop more or less moves rung %d by ΔE00 %.1f, more than half a step: mix a larger"
-                + " pot or thin the strong paint",
+            "one drop more or less moves rung %d by ΔE00 %.1f, more than half a step: count the"
+                + " drops with care",
             rung,
             oneDrop);
       }
     }
   }
 
-  private void reach() {
+  private void reach(double nearestEnd) {
     int last = (int) ladder.rungs().stream().filter(rung -> rung.wash().isEmpty()).count();
     double first = Ciede2000.deltaE(lab(1), ladder.from());
     double end = Ciede2000.deltaE(lab(last), ladder.to());
@@ -131,11 +140,11 @@ final class LadderWarnings {
       add(
           Kind.END_OUT_OF_REACH,
           last,
-          ladder.pot().isSeparate()
+          ladder.pot().separate() || end < nearestEnd + Verdict.ACCEPTABLE
               ? "rung %d is ΔE00 %.1f from the wanted end: these paints come no nearer in whole"
                   + " drops"
-              : "rung %d is ΔE00 %.1f from the wanted end: use more of each pot, allow a larger"
-                  + " one, start at the other end or mix separately",
+              : "rung %d is ΔE00 %.1f from the wanted end: start at the other end or mix each"
+                  + " rung separately",
           last,
           end);
     }

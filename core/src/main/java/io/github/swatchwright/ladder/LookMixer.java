@@ -65,6 +65,33 @@ final class LookMixer {
   }
 
   /**
+   * The coverages of all passes of a ladder, those of its washes last.
+   *
+   * @param mixes of the opaque rungs
+   * @param from the wanted colour of the first end, in whose white point colours are given
+   */
+  static double[] coverages(
+      LadderRequest request,
+      ShelfOptics optics,
+      TristimulusWeights light,
+      List<Mix> mixes,
+      CoverageSolver solver,
+      Lab from) {
+    MixPredictor predictor = MixPredictor.of(optics, light);
+    List<Lab> rungs =
+        mixes.stream()
+            .map(mix -> predictor.viewing().lab(predictor.constants(mix).opaque()))
+            .toList();
+    Optional<Lab> wanted = request.wantedLook(light);
+    List<Lab> parts =
+        wanted.isPresent()
+            ? new LookMixer(optics, light, request.base(), mixes, request.washes(), solver.washes())
+                .parts()
+            : List.of();
+    return solver.coverages(rungs, parts, wanted.orElse(from));
+  }
+
+  /**
    * The average.
    *
    * @param coverages of each opaque pass, first pass first

@@ -6,60 +6,46 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Where the rungs of a pot should lie: on the path, evenly spaced, as far as a pot gets that must
- * not grow too large. Immutable.
+ * Where the rungs of a pot should lie: on the path from end to end, evenly spaced. Immutable.
+ *
+ * <p>The ends themselves are the wanted colours; the path's ends are mixes that come near them.
  */
 final class PotAims {
-  private static final int HALVINGS = 10;
-
-  /** Whole drops need some room: the smooth plan fills the pot no more than that. */
-  private static final double FULL = 0.9;
-
   private final LadderPath path;
   private final double[] places;
   private final PotRule rule;
   private final double[] needs;
-  private final double[][] proportions;
   private final List<Lab> labs;
   private final double step;
+  private final Lab from;
+  private final Lab to;
+  private final int firstBottles;
 
-  private PotAims(LadderPath path, double end, PotRule rule, double[] needs) {
+  /**
+   * Aims along a path.
+   *
+   * @param path the way
+   * @param rule how the pot is used
+   * @param needs drops that each rung's pass takes, as many as rungs
+   * @param from the wanted colour of the first end
+   * @param to the wanted colour of the last end
+   * @param firstBottles the paints that the first pot may hold, one bit each: those of a mix that
+   *     was stated, so that the painter gets what was asked for
+   */
+  PotAims(LadderPath path, PotRule rule, double[] needs, Lab from, Lab to, int firstBottles) {
     this.path = path;
-    this.places = path.evenPlaces(needs.length, end);
+    this.places = path.evenPlaces(needs.length, 1);
     this.rule = rule;
-    this.needs = needs;
+    this.needs = needs.clone();
+    this.from = from;
+    this.to = to;
+    this.firstBottles = firstBottles;
     this.labs = Arrays.stream(places).mapToObj(path::lab).toList();
-    this.proportions = Arrays.stream(places).mapToObj(path::at).toArray(double[][]::new);
     double sum = 0;
     for (int i = 1; i < needs.length; i++) {
       sum += Ciede2000.deltaE(labs.get(i - 1), labs.get(i));
     }
     this.step = sum / (needs.length - 1);
-  }
-
-  /**
-   * The aims that reach furthest.
-   *
-   * @param path the way
-   * @param rule how the pot is used
-   * @param needs drops that each rung's pass uses up, as many as rungs
-   */
-  static PotAims of(LadderPath path, PotRule rule, double[] needs) {
-    PotAims whole = new PotAims(path, 1, rule, needs);
-    if (whole.fits()) {
-      return whole;
-    }
-    double reached = 0;
-    double missed = 1;
-    for (int i = 0; i < HALVINGS; i++) {
-      double end = (reached + missed) / 2;
-      if (new PotAims(path, end, rule, needs).fits()) {
-        reached = end;
-      } else {
-        missed = end;
-      }
-    }
-    return new PotAims(path, Math.max(reached, 1e-3), rule, needs);
   }
 
   int rungs() {
@@ -70,13 +56,41 @@ final class PotAims {
     return rule;
   }
 
-  /** Drops that a rung's pass uses up. */
-  double need(int rung) {
-    return needs[rung];
+  /** Drops to mix for a rung's pass: what it takes, and what stays in brush and cup. */
+  double paintDrops(int rung) {
+    return needs[rung] / rule.use();
+  }
+
+  /** The fewest drops that a rung's pot may hold. */
+  double smallestPot(int rung) {
+    return Math.max(rule.leastDrops(), paintDrops(rung));
   }
 
   Lab lab(int rung) {
     return labs.get(rung);
+  }
+
+  /** Whether a rung may hold these paints, one bit each. */
+  boolean mayHold(int rung, int bottles) {
+    return rung > 0 || (bottles & ~firstBottles) == 0;
+  }
+
+  /** How far a colour is from the wanted last end, ΔE00. */
+  double missedEnd(Lab lab) {
+    return Ciede2000.deltaE(lab, to);
+  }
+
+  /** How far the path's own end is from the wanted last end, ΔE00. */
+  double nearestEnd() {
+    return missedEnd(lab(rungs() - 1));
+  }
+
+  /** How far a colour is from the wanted end, ΔE00; 0 for rungs between the ends. */
+  double missedEnd(int rung, Lab lab) {
+    if (rung == 0) {
+      return Ciede2000.deltaE(lab, from);
+    }
+    return rung == rungs() - 1 ? missedEnd(lab) : 0;
   }
 
   /** Proportions of the paints, some share of a step before or behind the rung's own place. */
@@ -98,36 +112,5 @@ final class PotAims {
   /** 1 when the ladder gets lighter, −1 when it gets darker. */
   double direction() {
     return Math.signum(lab(rungs() - 1).l() - lab(0).l());
-  }
-
-  /**
-   * The largest pot that meeting the aims takes, in drops: each rung's pot is as small as its need
-   * and what is left of each paint allow, as a smaller one leaves less to be outweighed.
-   *
-   * @param left drops of each paint before the first of them is mixed
-   * @param from the first of them
-   */
-  double largestPot(double[] left, int from) {
-    double largest = 0;
-    double[] rest = left.clone();
-    for (int rung = from; rung < rungs() && largest < Double.POSITIVE_INFINITY; rung++) {
-      double[] wanted = proportions[rung];
-      double pot = needs[rung] / rule.use();
-      for (int i = 0; i < rest.length; i++) {
-        if (rest[i] > 0) {
-          pot = Math.max(pot, rest[i] / wanted[i]);
-        }
-      }
-      largest = Math.max(largest, pot);
-      for (int i = 0; i < rest.length; i++) {
-        rest[i] = (1 - rule.use()) * pot * wanted[i];
-      }
-    }
-    return largest;
-  }
-
-  private boolean fits() {
-    double[] nothing = new double[proportions[0].length];
-    return largestPot(nothing, 0) <= FULL * rule.mostDrops();
   }
 }

@@ -5,57 +5,62 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Small changes to a whole ladder, as long as they help: a drop more or less on one rung, a drop of
- * one paint for a drop of another, and when none of these helps, two drops at once on any rungs.
+ * Small changes to a whole ladder, as long as they make it cheaper: a drop more or less of what is
+ * kept or added on one rung, one paint for another, and, where none of these helps, two drops at
+ * once on any rungs.
  */
 final class PotMending {
+  private static final double LEAST_GAIN = 1e-9;
+
   private final PotPaints paints;
   private final PotAims aims;
+  private final List<Move> moves = new ArrayList<>();
   private PotTrial best;
 
-  private PotMending(PotPaints paints, PotAims aims, PotTrial found) {
-    this.paints = paints;
-    this.aims = aims;
+  private PotMending(PotTrial found) {
+    this.paints = found.paints();
+    this.aims = found.aims();
     this.best = found;
-  }
-
-  /** Changes by one drop on one rung, or one for another, until none helps. */
-  static PotTrial byDrops(PotPaints paints, PotAims aims, PotTrial found) {
-    PotMending mending = new PotMending(paints, aims, found);
-    while (mending.oneRung()) {}
-    return mending.best;
-  }
-
-  /** The same, and changes by any two drops, until none helps. */
-  static PotTrial byPairs(PotPaints paints, PotAims aims, PotTrial found) {
-    PotMending mending = new PotMending(paints, aims, found);
-    while (mending.oneRung() || mending.twoDrops()) {}
-    return mending.best;
+    for (int rung = 0; rung < aims.rungs(); rung++) {
+      for (int part = keepOr0(rung); part < paints.ingredients(); part++) {
+        moves.add(new Move(rung, part, 1));
+        moves.add(new Move(rung, part, -1));
+      }
+    }
   }
 
   /**
    * A drop more or less.
    *
    * @param rung where
-   * @param paint of which
+   * @param part of which ingredient, or {@link #KEPT} of what is kept
    * @param change 1 or −1
    */
-  private record Move(int rung, int paint, int change) {}
+  private record Move(int rung, int part, int change) {}
 
-  private List<Move> moves() {
-    List<Move> moves = new ArrayList<>();
-    for (int rung = 0; rung < aims.rungs(); rung++) {
-      for (int paint = 0; paint < paints.count(); paint++) {
-        moves.add(new Move(rung, paint, 1));
-        moves.add(new Move(rung, paint, -1));
-      }
-    }
-    return moves;
+  /** Stands for the drops that are kept, in place of an ingredient. */
+  private static final int KEPT = -1;
+
+  private int keepOr0(int rung) {
+    return rung > 0 && !aims.rule().separate() ? KEPT : 0;
+  }
+
+  /** Changes on one rung, until none helps. */
+  static PotTrial byDrops(PotTrial found) {
+    PotMending mending = new PotMending(found);
+    while (mending.oneRung()) {}
+    return mending.best;
+  }
+
+  /** The same, and changes by any two drops, until none helps. */
+  static PotTrial byPairs(PotTrial found) {
+    PotMending mending = new PotMending(found);
+    while (mending.oneRung() || mending.twoDrops()) {}
+    return mending.best;
   }
 
   private boolean oneRung() {
     boolean helped = false;
-    List<Move> moves = moves();
     for (Move first : moves) {
       helped |= takeIfBetter(first);
       for (Move second : moves) {
@@ -63,13 +68,27 @@ final class PotMending {
           helped |= takeIfBetter(first, second);
         }
       }
+      helped |= first.part != KEPT && first.change > 0 && oneForAnother(first.rung, first.part);
+    }
+    return helped;
+  }
+
+  /** All drops of an ingredient on a rung from another bottle. */
+  private boolean oneForAnother(int rung, int part) {
+    boolean helped = false;
+    for (int other = 0; other < paints.ingredients(); other++) {
+      int[][] plan = plan();
+      if (other != part && plan[rung][part + 1] > 0) {
+        plan[rung][other + 1] += plan[rung][part + 1];
+        plan[rung][part + 1] = 0;
+        helped |= takeIfBetter(plan);
+      }
     }
     return helped;
   }
 
   private boolean twoDrops() {
     boolean helped = false;
-    List<Move> moves = moves();
     for (int i = 0; i < moves.size(); i++) {
       for (int j = i; j < moves.size(); j++) {
         helped |= takeIfBetter(moves.get(i), moves.get(j));
@@ -78,30 +97,47 @@ final class PotMending {
     return helped;
   }
 
-  private boolean takeIfBetter(Move... moves) {
-    int[][] added = best.all().stream().map(trial -> trial.added().clone()).toArray(int[][]::new);
-    for (Move move : moves) {
-      added[move.rung][move.paint] += move.change;
+  /** For each rung the drops kept, and after them the drops added. */
+  private int[][] plan() {
+    List<PotTrial> all = best.all();
+    int[][] plan = new int[all.size()][paints.ingredients() + 1];
+    for (int rung = 0; rung < plan.length; rung++) {
+      PotTrial trial = all.get(rung);
+      plan[rung][0] = trial.keep();
+      System.arraycopy(trial.added(), 0, plan[rung], 1, paints.ingredients());
     }
-    for (Move move : moves) {
-      if (added[move.rung][move.paint] < 0) {
+    return plan;
+  }
+
+  private boolean takeIfBetter(Move... some) {
+    int[][] plan = plan();
+    for (Move move : some) {
+      plan[move.rung][move.part + 1] += move.change;
+    }
+    for (Move move : some) {
+      if (plan[move.rung][move.part + 1] < 0) {
         return false;
       }
     }
+    return takeIfBetter(plan);
+  }
+
+  private boolean takeIfBetter(int[][] plan) {
     PotTrial trial = null;
-    for (int[] drops : added) {
-      boolean fromNothing = trial == null || aims.rule().isSeparate();
-      if (fromNothing && Arrays.stream(drops).sum() == 0) {
+    for (int[] drops : plan) {
+      if (Arrays.stream(drops).sum() == 0) {
         return false;
       }
-      trial = trial == null ? PotTrial.first(aims, paints, drops) : trial.then(paints, drops);
-      if (!trial.isAllowed() || trial.objective() >= best.objective() - 1e-12) {
+      int[] added = Arrays.copyOfRange(drops, 1, drops.length);
+      trial = trial == null ? PotTrial.first(aims, paints, added) : trial.then(drops[0], added);
+      if (!trial.isAllowed() || trial.knownCost() >= best.cost() - LEAST_GAIN) {
         return false;
       }
     }
-    if (trial != null) {
-      best = trial;
+    if (trial == null || trial.cost() >= best.cost() - LEAST_GAIN) {
+      return false;
     }
+    best = trial;
     return true;
   }
 }

@@ -14,10 +14,12 @@ import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The paints that one pot may hold, and the colour of what it holds: contents are drops of each
- * paint, in the order of the list, and need not be whole.
+ * The paints that one pot may hold, and the colour of what it holds. Contents are drops of each
+ * paint, in the order of the list, and need not be whole. What is added comes in whole drops of
+ * ingredients: these are the paints and, last, the let-down when there is one.
  */
 final class PotPaints {
   private final List<Paint> paints;
@@ -25,14 +27,22 @@ final class PotPaints {
   private final double[][] scattering;
   private final TristimulusWeights weights;
   private final Saunderson surface;
+  private final Viewing viewing;
+  private final Optional<LetDown> letDown;
 
   private PotPaints(
-      List<Paint> paints, double[][] absorption, double[][] scattering, Viewing viewing) {
+      List<Paint> paints,
+      double[][] absorption,
+      double[][] scattering,
+      Viewing viewing,
+      Optional<LetDown> letDown) {
     this.paints = paints;
     this.absorption = absorption;
     this.scattering = scattering;
+    this.viewing = viewing;
     this.weights = viewing.weights();
     this.surface = viewing.surface();
+    this.letDown = letDown;
   }
 
   /** All paints of some mixes, each once. */
@@ -52,7 +62,55 @@ final class PotPaints {
         s[i][band] = constants.s(band) * paints.get(i).dropMillilitres();
       }
     }
-    return new PotPaints(paints, k, s, viewing);
+    return new PotPaints(paints, k, s, viewing, Optional.empty());
+  }
+
+  /** The same paints and a let-down of two of them. */
+  PotPaints with(LetDown small) {
+    return new PotPaints(paints, absorption, scattering, viewing, Optional.of(small));
+  }
+
+  Optional<LetDown> letDown() {
+    return letDown;
+  }
+
+  Paint paint(int index) {
+    return paints.get(index);
+  }
+
+  /** How many ingredients there are. */
+  int ingredients() {
+    return paints.size() + (letDown.isPresent() ? 1 : 0);
+  }
+
+  /** Adds drops of an ingredient to contents; a negative number takes them out. */
+  void pour(double[] contents, int ingredient, double drops) {
+    if (ingredient < paints.size()) {
+      contents[ingredient] += drops;
+    } else {
+      LetDown small = letDown.orElseThrow();
+      double share = drops / small.count();
+      contents[paints.indexOf(small.strong())] += share * small.strongDrops();
+      contents[paints.indexOf(small.mild())] += share * small.mildDrops();
+    }
+  }
+
+  /** The paints of a mix, one bit each. */
+  int bottles(Mix mix) {
+    int bottles = 0;
+    for (Mix.Part part : mix.parts()) {
+      bottles |= 1 << paints.indexOf(part.paint());
+    }
+    return bottles;
+  }
+
+  /** The bottles that an ingredient opens, one bit each. */
+  int bottles(int ingredient) {
+    if (ingredient < paints.size()) {
+      return 1 << ingredient;
+    }
+    LetDown small = letDown.orElseThrow();
+    return 1 << paints.indexOf(small.strong()) | 1 << paints.indexOf(small.mild());
   }
 
   int count() {
@@ -84,10 +142,10 @@ final class PotPaints {
     return new Mix(parts);
   }
 
-  /** Whole drops of the paints that there are any of. */
+  /** Whole drops of the paints that there are any of, without those of the let-down. */
   List<Recipe.Drops> drops(int[] counts) {
     List<Recipe.Drops> drops = new ArrayList<>();
-    for (int i = 0; i < counts.length; i++) {
+    for (int i = 0; i < paints.size(); i++) {
       if (counts[i] > 0) {
         drops.add(new Recipe.Drops(paints.get(i), counts[i]));
       }

@@ -5,26 +5,34 @@ import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * One shade of a ladder.
  *
- * @param add whole drops to add to what is left of the pot; for the first rung, what to start with.
- *     Empty for a wash
+ * @param keep whole drops of the pot before that this pot starts with; 0 for the first rung, for a
+ *     recipe of its own and for a wash
+ * @param add whole drops to add to them; for the first rung, what to start with. Empty for a wash
+ * @param letDown drops of the ladder's let-down to add besides
  * @param pot what is in the pot then, in drops that need not be whole; for a wash, its paint
  * @param wash the translucent coat when the rung is one
  * @param prediction its colour: at full hiding, or of a wash over the rung before
  * @param step ΔE00 from the rung before; empty for the first
  * @param coverage share of the area that its pass covers, 0 to 1
  * @param visibleShare share of the area that shows it once all passes are done, 0 to 1
- * @param oneDrop the largest ΔE00 that one drop more or less of what is added makes; 0 for a wash
+ * @param oneDrop the largest ΔE00 that one drop more or less of what is kept or added makes; 0 for
+ *     a wash
  * @param amount paint that its pass takes, and thinner in it
+ * @param spare drops of the pot that neither the pass nor the next pot takes: set aside
  */
 public record Rung(
+    int keep,
     List<Recipe.Drops> add,
+    int letDown,
     Mix pot,
     Optional<Coat> wash,
     Prediction prediction,
@@ -32,7 +40,8 @@ public record Rung(
     double coverage,
     double visibleShare,
     double oneDrop,
-    PaintAmount amount) {
+    PaintAmount amount,
+    double spare) {
   /** Copies the list. */
   public Rung {
     add = List.copyOf(add);
@@ -46,5 +55,19 @@ public record Rung(
   /** Drops in the pot. */
   public double potDrops() {
     return pot.parts().stream().mapToDouble(Mix.Part::drops).sum();
+  }
+
+  /** What is set aside of the pot, in tenths of a drop, as {@code --use-pot} takes it. */
+  public String spareText() {
+    double share = spare / potDrops();
+    return pot.parts().stream()
+        .map(part -> part.paint().name() + ":" + tenths(share * part.drops()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String tenths(double drops) {
+    return BigDecimal.valueOf(Math.max(1, Math.round(10 * drops)), 1)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

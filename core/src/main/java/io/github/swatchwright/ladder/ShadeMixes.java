@@ -28,6 +28,9 @@ final class ShadeMixes {
   private static final int MOST_DROPS = 12;
   private static final int MOST_PAINTS = 3;
 
+  /** So many ways to mix the ends are planned in full. */
+  private static final int WAYS = 3;
+
   /** Another bottle on the table is worth it when it brings an end nearer by that ΔE00. */
   private static final double WORTH_OF_A_PAINT = 0.6;
 
@@ -60,17 +63,39 @@ final class ShadeMixes {
    * @param to the last
    * @param cost of choosing them
    */
-  private record Ends(Option from, Option to, double cost) {}
+  private record Ends(Option from, Option to, double cost) {
+    Set<Paint> paints() {
+      Set<Paint> paints = new HashSet<>(from.paints());
+      paints.addAll(to.paints());
+      return paints;
+    }
+  }
 
-  /** Mixes for the shades in their order. */
-  List<Mix> of(List<Shade> shades) {
+  /**
+   * Mixes for all shades.
+   *
+   * @param mixes one for each shade, in their order
+   */
+  record Mixes(List<Mix> mixes) {}
+
+  /** Several ways to mix the shades, the most hopeful first. */
+  List<Mixes> of(List<Shade> shades) {
     Shade first = shades.get(0);
     Shade last = shades.get(shades.size() - 1);
-    Ends ends =
+    List<Ends> ranked =
         media(shades).stream()
-            .map(medium -> ends(first, last, medium))
-            .min(Comparator.comparingDouble(Ends::cost))
-            .orElseThrow();
+            .flatMap(medium -> ends(first, last, medium).stream())
+            .sorted(Comparator.comparingDouble(Ends::cost))
+            .toList();
+    Set<Set<Paint>> known = new HashSet<>();
+    return ranked.stream()
+        .filter(ends -> known.add(ends.paints()))
+        .limit(WAYS)
+        .map(ends -> new Mixes(along(shades, ends)))
+        .toList();
+  }
+
+  private List<Mix> along(List<Shade> shades, Ends ends) {
     List<Mix> mixes = new ArrayList<>();
     mixes.add(ends.from.mix);
     Set<String> names =
@@ -123,7 +148,7 @@ final class ShadeMixes {
         .collect(Collectors.toSet());
   }
 
-  private Ends ends(Shade first, Shade last, Medium medium) {
+  private List<Ends> ends(Shade first, Shade last, Medium medium) {
     List<Ends> pairs = new ArrayList<>();
     for (Option from : options(first, medium)) {
       for (Option to : options(last, medium)) {
@@ -133,7 +158,7 @@ final class ShadeMixes {
         pairs.add(new Ends(from, to, cost));
       }
     }
-    return pairs.stream().min(Comparator.comparingDouble(Ends::cost)).orElseThrow();
+    return pairs;
   }
 
   private List<Option> options(Shade shade, Medium medium) {

@@ -198,7 +198,7 @@ class CoverageTest {
         PLANNER.plan(
             LadderRequest.of(shades, 4)
                 .withOrder(LadderOrder.LIGHT_TO_DARK)
-                .withPot(PotRule.separate())
+                .withPot(PotRule.recipes())
                 .withChoice(choice)
                 .withCoverage(new CoverageWish.OfShades(List.of(5.0, 1.0, 2.0))));
 

@@ -1,64 +1,71 @@
 package io.github.swatchwright.ladder;
 
-import java.util.Arrays;
+import java.util.function.Consumer;
 
 /**
- * Tries every whole number of drops of every paint on every rung, and finds the least objective
- * that keeps to the rules. What can't become the best any more, as the objective only grows, is not
- * followed further.
+ * Tries every number of drops to keep and to add on every rung, and finds the least cost that keeps
+ * to the rules. What can't become the cheapest any more, as costs only grow, is not followed.
  */
 final class ExhaustivePots {
   private final PotPaints paints;
   private final PotAims aims;
-  private double best = Double.POSITIVE_INFINITY;
+  private double best;
 
-  private ExhaustivePots(PotPaints paints, PotAims aims) {
+  private ExhaustivePots(PotPaints paints, PotAims aims, double known) {
     this.paints = paints;
     this.aims = aims;
+    this.best = known;
   }
 
   /**
-   * The least objective, if it is less than a known one, or else the known one.
+   * The least cost, if it is less than a known one, or else the known one.
    *
    * @param known what has been reached; infinite when nothing has
    */
-  static double leastObjective(PotPaints paints, PotAims aims, double known) {
-    ExhaustivePots all = new ExhaustivePots(paints, aims);
-    all.best = known;
-    int[] start = new int[paints.count()];
-    all.each(start, 0, aims.rule().mostDrops(), () -> all.follow(all.first(start)));
+  static double leastCost(PotPaints paints, PotAims aims, double known) {
+    ExhaustivePots all = new ExhaustivePots(paints, aims, known);
+    int most = aims.rule().mostDrops();
+    all.each(
+        new int[paints.ingredients()],
+        0,
+        most,
+        start -> all.follow(PotTrial.first(aims, paints, start)));
     return all.best;
   }
 
-  private PotTrial first(int[] start) {
-    return PotTrial.first(aims, paints, start.clone());
-  }
-
   private void follow(PotTrial trial) {
-    if (!trial.isAllowed() || trial.objective() >= best) {
+    if (!trial.isAllowed() || trial.costSoFar() >= best) {
       return;
     }
     if (trial.rung() + 1 == aims.rungs()) {
-      best = trial.objective();
+      best = Math.min(best, trial.cost());
       return;
     }
-    double left = Arrays.stream(trial.left()).sum();
-    int[] drops = new int[paints.count()];
-    int room = (int) Math.floor(aims.rule().mostDrops() - left + 1e-9);
-    each(drops, 0, room, () -> follow(trial.then(paints, drops.clone())));
+    for (int keep = 0; keep <= trial.spare(); keep++) {
+      int kept = keep;
+      each(
+          new int[paints.ingredients()],
+          0,
+          aims.rule().mostDrops() - keep,
+          drops -> follow(trial.then(kept, drops)));
+    }
   }
 
-  private void each(int[] drops, int paint, int room, Runnable use) {
-    if (paint == drops.length) {
-      if (Arrays.stream(drops).sum() > 0) {
-        use.run();
+  /** Every non-empty addition that there is room for. */
+  private void each(int[] drops, int ingredient, int room, Consumer<int[]> use) {
+    if (ingredient == drops.length) {
+      for (int count : drops) {
+        if (count > 0) {
+          use.accept(drops.clone());
+          return;
+        }
       }
       return;
     }
     for (int count = 0; count <= room; count++) {
-      drops[paint] = count;
-      each(drops, paint + 1, room - count, use);
+      drops[ingredient] = count;
+      each(drops, ingredient + 1, room - count, use);
     }
-    drops[paint] = 0;
+    drops[ingredient] = 0;
   }
 }

@@ -12,22 +12,20 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.ladder.LadderWarning.Kind;
 import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @Tag("statistics")
 class LadderPlannerTest {
-  private static final int CASES = 200;
+  private static final int CASES = 20;
+  private static final int PAINTERS = 200;
   private static final double QUARTER = 0.25;
 
   private static final Shelf SHELF = ShelfJson.parse(DemoShelf.text(), "demo shelf");
@@ -46,31 +44,6 @@ class LadderPlannerTest {
     return ladder.warnings().stream().map(LadderWarning::kind).toList();
   }
 
-  /** Mixes the rungs again, drop by drop, and compares. */
-  private static void assertPotsAreAsTold(Ladder ladder, MixPredictor predictor) {
-    double kept = 1 - ladder.pot().use();
-    Map<String, Double> pot = new LinkedHashMap<>();
-    for (Rung rung : ladder.rungs()) {
-      pot.replaceAll((paint, drops) -> drops * kept);
-      for (Recipe.Drops some : rung.add()) {
-        pot.merge(some.paint().name(), (double) some.count(), Double::sum);
-      }
-      pot.values().removeIf(drops -> drops == 0);
-      double millilitres = 0;
-      for (Mix.Part part : rung.pot().parts()) {
-        assertThat(part.drops()).isCloseTo(pot.get(part.paint().name()), within(1e-9));
-        millilitres += part.millilitres();
-      }
-      assertThat(rung.pot().parts()).hasSameSizeAs(pot.keySet());
-      // What is used of the pot is enough for its pass; 1e-9 is for rounding.
-      assertThat(millilitres * ladder.pot().use())
-          .isGreaterThanOrEqualTo(rung.amount().paintMillilitres() - 1e-9);
-      assertThat(rung.potDrops()).isLessThanOrEqualTo(ladder.pot().mostDrops() + 1e-9);
-      assertThat(Ciede2000.deltaE(predictor.predict(rung.pot()).lab(), rung.prediction().lab()))
-          .isLessThan(1e-9);
-    }
-  }
-
   private static void assertLightnessIsMonotone(Ladder ladder) {
     List<Rung> rungs = ladder.rungs();
     double whole =
@@ -82,36 +55,22 @@ class LadderPlannerTest {
   }
 
   @Test
-  @DisplayName(
-      "200 seeded ladders: monotone in L*, never short, and most are even within a quarter")
-  void seededLaddersAreEvenMonotoneAndNeverShort() {
-    RandomLadders ladders = new RandomLadders(2024);
-    int even = 0;
-    int refused = 0;
-    for (int planned = 0; planned < CASES; ) {
-      RandomLadders.Case next = ladders.next();
-      Ladder ladder;
-      try {
-        ladder = next.plan();
-      } catch (IllegalArgumentException e) {
-        assertThat(e).hasMessageStartingWith("mixes between these ends don't get steadily");
-        refused++;
-        continue;
-      }
-      planned++;
-      assertLightnessIsMonotone(ladder);
-      assertPotsAreAsTold(ladder, MixPredictor.of(next.optics(), TristimulusWeights.D65));
-      if (ladder.unevenness() <= QUARTER) {
-        even++;
-      } else {
-        assertThat(kinds(ladder)).containsAnyOf(Kind.STEP_UNEVEN, Kind.STEP_TOO_SMALL);
-      }
-    }
-    System.out.printf(
-        "%d of %d ladders are even within 25 %%; %d pairs of ends refused%n", even, CASES, refused);
-    // That the beam misses little of what whole drops allow is PotPlannerTest's; the rest are
-    // strong paints next to weak ones, where one drop is more than a step.
-    assertThat(even).isGreaterThanOrEqualTo(CASES * 85 / 100);
+  @DisplayName("seeded ladders take little paint, are even, sturdy, and stay in order when mixed")
+  void seededLaddersAreWhatAPainterWouldMix() {
+    LadderStatistics some =
+        LadderStatistics.of(new RandomLadders(5, new RandomLadders(3).shelf(18)), CASES, PAINTERS);
+
+    some.ladders().forEach(LadderPlannerTest::assertLightnessIsMonotone);
+    // The limits are the aims that the planner was built for; 300 ladders keep well inside them
+    // (docs/ladders.md). Of these few, the 90 % stand for the 95 %.
+    assertThat(some.of(LadderStatistics::dropsForNeed).getPercentile(50)).isLessThan(2.5);
+    assertThat(some.of(Ladder::drops).getPercentile(90)).isLessThan(45);
+    assertThat(some.of(LadderStatistics::largestAddition).getPercentile(90)).isLessThan(15);
+    assertThat(some.of(LadderStatistics::oneDrop).getPercentile(90)).isLessThan(0.5);
+    // Two of the 20 go from white to a strong red and from black to a weak yellow.
+    assertThat(some.of(Ladder::unevenness).getPercentile(85)).isLessThan(QUARTER);
+    assertThat(some.inOrder()).isGreaterThan(0.99);
+    assertThat(some.evenWhenMixed()).isGreaterThan(0.9);
   }
 
   @Test
@@ -120,7 +79,6 @@ class LadderPlannerTest {
     Ladder ladder =
         PLANNER.plan(
             LadderRequest.between(colour("#3B2A22"), colour("#C8642A"), 4)
-                .withPot(PotRule.onePot().withUse(0.6))
                 .withSubject(Subject.RUST));
 
     double shown = ladder.baseShare();
@@ -144,7 +102,7 @@ class LadderPlannerTest {
     Ladder ladder =
         PLANNER.plan(
             LadderRequest.between(mix("Lamp black"), mix("Titanium white"), 5)
-                .withPot(PotRule.separate()));
+                .withPot(PotRule.recipes()));
 
     for (Rung rung : ladder.rungs()) {
       assertThat(new Recipe(rung.add()).toMix().parts()).isEqualTo(rung.pot().parts());
@@ -154,26 +112,42 @@ class LadderPlannerTest {
   }
 
   @Test
-  @DisplayName("one pot that started black doesn't get white, and says so")
-  void onePotCannotGetWhiteAgain() {
-    Ladder ladder =
-        PLANNER.plan(LadderRequest.between(mix("Lamp black"), mix("Titanium white"), 4));
+  @DisplayName("a pot that started black gets white again, as most of it is set aside")
+  void onePotGetsWhiteAgain() {
+    LadderRequest request = LadderRequest.between(mix("Lamp black"), mix("Titanium white"), 4);
+    Ladder ladder = PLANNER.plan(request);
 
-    assertThat(kinds(ladder)).contains(Kind.END_OUT_OF_REACH, Kind.NEARLY_BLACK);
-    assertThat(
-            kinds(
-                PLANNER.plan(
-                    LadderRequest.between(mix("Lamp black"), mix("Titanium white"), 4)
-                        .withMargin(0))))
-        .doesNotContain(Kind.NEARLY_BLACK);
+    assertThat(kinds(ladder)).contains(Kind.NEARLY_BLACK);
+    // ΔE00 3 is to be seen, but is no other colour (see Verdict).
+    assertThat(LadderStatistics.missedEnd(ladder)).isLessThan(3);
+    assertThat(kinds(PLANNER.plan(request.withMargin(0)))).doesNotContain(Kind.NEARLY_BLACK);
   }
 
   @Test
-  @DisplayName("rungs that one can't tell apart are named")
-  void namesStepsThatAreTooSmall() {
-    Ladder ladder = PLANNER.plan(LadderRequest.between(colour("#6A5844"), colour("#705E4A"), 8));
+  @DisplayName("a mix that was stated as the first end is mixed of its own paints")
+  void firstPotHoldsWhatWasStated() {
+    Ladder ladder =
+        PLANNER.plan(
+            LadderRequest.between(
+                mix("Bright orange:3, Yellow oxide:2, Red oxide:1"),
+                mix("Burnt umber:4, Red oxide:1"),
+                4));
 
-    assertThat(kinds(ladder)).contains(Kind.STEP_TOO_SMALL);
+    assertThat(ladder.rungs().get(0).pot().parts())
+        .extracting(part -> part.paint().name())
+        .isSubsetOf("Bright orange", "Yellow oxide", "Red oxide");
+  }
+
+  @Test
+  @DisplayName(
+      "rungs that nobody could tell apart are refused, with a number of rungs that would do")
+  void refusesStepsThatAreTooSmall() {
+    LadderRequest request = LadderRequest.between(colour("#6A5844"), colour("#705E4A"), 8);
+
+    assertThatThrownBy(() -> PLANNER.plan(request))
+        .hasMessageMatching(
+            "no 8 rungs between these ends get steadily lighter in whole drops, by steps that are"
+                + " told apart; these would do: .*\\d rungs");
   }
 
   @Test
@@ -216,11 +190,11 @@ class LadderPlannerTest {
     Ladder large = PLANNER.plan(request.withPot(PotRule.onePot().withMillilitresForAll(1.2)));
 
     assertThat(large.rungs().get(0).potDrops()).isGreaterThan(small.rungs().get(0).potDrops());
-    // 1.2 ml are 26.7 drops of 0.045 ml; 0.4 of the pot has to be as much.
-    assertThat(large.rungs().get(0).potDrops()).isGreaterThanOrEqualTo(26.6 / 0.4);
+    // 1.2 ml are 26.7 drops of 0.045 ml; 0.9 of what is mixed reaches the model.
+    assertThat(large.rungs().get(0).potDrops()).isGreaterThanOrEqualTo(26.6 / 0.9);
     assertThatThrownBy(
             () -> PLANNER.plan(request.withPot(PotRule.onePot().withMillilitresForAll(10))))
-        .hasMessage("max-drops is 80, must be at least 556 for what rung 1 covers");
+        .hasMessage("max-drops is 40, must be at least 247 for what rung 1 covers");
   }
 
   @Test

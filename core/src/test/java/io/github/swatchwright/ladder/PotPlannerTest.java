@@ -18,15 +18,15 @@ class PotPlannerTest {
 
   @Test
   @DisplayName(
-      "the objective of beam and mending is at most 10 % above the exhaustive planner's, small cases")
-  void beamIsNearlyAsGoodAsTryingEverything() {
+      "in small cases, 9 of 10 ladders are the cheapest of all, none is dearer by more than a tenth")
+  void plansAsCheaplyAsTryingEverything() {
     RandomLadders ladders = new RandomLadders(7);
+    ShelfOptics optics = ladders.shelf(12);
+    MixPredictor predictor = MixPredictor.of(optics, TristimulusWeights.D65);
     Random random = new Random(8);
     int planned = 0;
-    double worst = 0;
+    int cheapest = 0;
     while (planned < CASES) {
-      ShelfOptics optics = ladders.shelf(4);
-      MixPredictor predictor = MixPredictor.of(optics, TristimulusWeights.D65);
       List<Mix> ends = List.of(ladders.mix(optics, 2), ladders.mix(optics, 2));
       PotPaints paints = PotPaints.of(ends, optics, predictor.viewing());
       if (paints.count() < 2 || paints.count() > 3) {
@@ -36,25 +36,27 @@ class PotPlannerTest {
       if (Math.abs(path.lab(1).l() - path.lab(0).l()) < 12) {
         continue;
       }
-      int rungs = 3 + random.nextInt(2);
-      int mostDrops = paints.count() == 2 ? 16 : 10;
-      double use = random.nextInt(4) == 0 ? 1 : 0.3 + 0.1 * random.nextInt(4);
-      PotRule rule = PotRule.onePot().withMostDrops(mostDrops).withUse(use);
+      int rungs = 2 + random.nextInt(2);
+      int mostDrops = paints.count() == 2 ? 8 : 6;
+      boolean separate = random.nextInt(4) == 0;
+      PotRule rule = new PotRule(separate, 0.9, 3, mostDrops, PotRule.USUAL_MILLILITRES);
       double[] needs = new double[rungs];
-      Arrays.setAll(needs, rung -> 3.0 * use / (1 + rung));
-      PotAims aims = PotAims.of(path, rule, needs);
-      Optional<PotTrial> found =
-          new PotPlanner(paints, aims).plan().map(trial -> PotMending.byPairs(paints, aims, trial));
-      double objective = found.map(PotTrial::objective).orElse(Double.POSITIVE_INFINITY);
-      double least = ExhaustivePots.leastObjective(paints, aims, objective);
-      assertThat(objective)
-          .as("case %d: %d paints, %d rungs, use %.1f", planned, paints.count(), rungs, use)
-          .isLessThanOrEqualTo(1.1 * least);
-      if (least < Double.POSITIVE_INFINITY) {
-        worst = Math.max(worst, objective / least);
+      Arrays.setAll(needs, rung -> 2.5 / (1 + rung));
+      PotAims aims = new PotAims(path, rule, needs, path.lab(0), path.lab(1), -1);
+      Optional<PotTrial> found = new PotPlanner(paints, aims).plan().map(PotMending::byPairs);
+      double cost = found.map(PotTrial::cost).orElse(Double.POSITIVE_INFINITY);
+      double least = ExhaustivePots.leastCost(paints, aims, cost);
+      if (cost < Double.POSITIVE_INFINITY) {
+        assertThat(cost)
+            .as("case %d: %d paints, %d rungs", planned, paints.count(), rungs)
+            .isLessThanOrEqualTo(1.1 * least);
+        // 1e-6 is for sums in another order.
+        cheapest += cost <= least + 1e-6 ? 1 : 0;
         planned++;
+      } else {
+        assertThat(least).isInfinite();
       }
     }
-    System.out.printf("Worst objective over the least of all: %.3f%n", worst);
+    assertThat(cheapest).isGreaterThanOrEqualTo(CASES * 9 / 10);
   }
 }

@@ -1,0 +1,100 @@
+package io.github.swatchwright.ladder;
+
+import io.github.swatchwright.difference.Ciede2000;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The cheapest ladder along a path, with a let-down where a strong paint is too much by the drop.
+ */
+final class PotChoice {
+  /** Drops of the mild paint to one of the strong. */
+  private static final int[] RATIOS = {2, 4, 8};
+
+  private final PotPaints paints;
+  private final LadderPath path;
+  private final PotAims aims;
+
+  private PotChoice(PotPaints paints, LadderPath path, PotAims aims) {
+    this.paints = paints;
+    this.path = path;
+    this.aims = aims;
+  }
+
+  /** Plans without a let-down; empty when no ladder keeps to the rules. */
+  static Optional<PotTrial> plain(PotPaints paints, LadderPath path, PotAims aims) {
+    return new PotPlanner(paints, aims).plan();
+  }
+
+  /**
+   * Plans with let-downs, and polishes the cheapest.
+   *
+   * @param plain what was found without
+   */
+  static Optional<PotTrial> cheapest(
+      PotPaints paints, LadderPath path, PotAims aims, Optional<PotTrial> plain) {
+    PotChoice choice = new PotChoice(paints, path, aims);
+    List<PotTrial> found = new ArrayList<>();
+    plain.ifPresent(found::add);
+    if (plain.isEmpty() || choice.isStrained(plain.get())) {
+      for (LetDown small : choice.letDowns()) {
+        new PotPlanner(paints.with(small), aims).plan().ifPresent(found::add);
+      }
+    }
+    return found.stream().min(Comparator.comparingDouble(PotTrial::cost)).map(PotMending::byPairs);
+  }
+
+  /** Whether one drop decides somewhere, or steps are uneven, or an end is missed. */
+  private boolean isStrained(PotTrial trial) {
+    return trial.unevenness() > LadderCost.EVEN_ENOUGH
+        || trial.all().stream().anyMatch(rung -> rung.frailty() > LadderCost.STURDY_ENOUGH)
+        || LadderCost.end(aims.missedEnd(0, trial.all().get(0).lab())) > 0
+        || LadderCost.end(aims.missedEnd(trial.rung(), trial.lab())) > 0;
+  }
+
+  /** The strongest paint, let down with the one that is nearest to the last end. */
+  private List<LetDown> letDowns() {
+    int strong = strongest();
+    int mild = -1;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < paints.count(); i++) {
+      double missed = i == strong ? Double.POSITIVE_INFINITY : aims.missedEnd(paints.lab(only(i)));
+      if (missed < nearest) {
+        nearest = missed;
+        mild = i;
+      }
+    }
+    List<LetDown> all = new ArrayList<>();
+    for (int ratio : RATIOS) {
+      if (mild >= 0 && ratio < aims.rule().mostDrops()) {
+        all.add(new LetDown(paints.paint(strong), 1, paints.paint(mild), ratio));
+      }
+    }
+    return all;
+  }
+
+  private double[] only(int paint) {
+    double[] contents = new double[paints.count()];
+    contents[paint] = 1;
+    return contents;
+  }
+
+  /** The paint of which a little in the middle of the path moves the colour most. */
+  private int strongest() {
+    double[] middle = path.at(0.5);
+    int strongest = 0;
+    double largest = -1;
+    for (int i = 0; i < paints.count(); i++) {
+      double[] other = middle.clone();
+      other[i] += 0.02;
+      double moved = Ciede2000.deltaE(paints.lab(middle), paints.lab(other));
+      if (moved > largest) {
+        largest = moved;
+        strongest = i;
+      }
+    }
+    return strongest;
+  }
+}
