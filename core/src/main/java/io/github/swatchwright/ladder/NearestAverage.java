@@ -1,5 +1,6 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.colour.CielabCurve;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
@@ -59,9 +60,9 @@ final class NearestAverage {
   private static double[][] rows(List<Lab> colours, Lab wanted) {
     Xyz aim = wanted.toXyz();
     WhitePoint white = aim.white();
-    double x = curveSlope(aim.x() / white.xn()) / white.xn();
-    double y = curveSlope(aim.y() / white.yn()) / white.yn();
-    double z = curveSlope(aim.z() / white.zn()) / white.zn();
+    double x = CielabCurve.slope(aim.x() / white.xn()) / white.xn();
+    double y = CielabCurve.slope(aim.y() / white.yn()) / white.yn();
+    double z = CielabCurve.slope(aim.z() / white.zn()) / white.zn();
     double[][] rows = new double[3][colours.size()];
     for (int i = 0; i < colours.size(); i++) {
       Xyz colour = colours.get(i).toXyz();
@@ -73,12 +74,6 @@ final class NearestAverage {
       rows[2][i] = 200 * (dy - dz);
     }
     return rows;
-  }
-
-  /** Derivative of CIELAB's curve (CIE 15:2018). */
-  private static double curveSlope(double t) {
-    double root = Math.cbrt(t);
-    return t > 216.0 / 24389 ? 1 / (3 * root * root) : 24389.0 / 27 / 116;
   }
 
   /** An upper bound of it: the trace of AᵀA + c²I. */

@@ -38,6 +38,11 @@ public final class KubelkaMunk {
    * @param s scattering, above 0
    */
   static double reflectance(double k, double s) {
-    return s / (k + s + Math.sqrt(k * (k + 2 * s)));
+    return s / divisor(k, s);
+  }
+
+  /** D = K + S + √(K² + 2KS), what S is divided by to give R∞. */
+  static double divisor(double k, double s) {
+    return k + s + Math.sqrt(k * (k + 2 * s));
   }
 }

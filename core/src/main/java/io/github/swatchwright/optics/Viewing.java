@@ -1,6 +1,7 @@
 package io.github.swatchwright.optics;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.CielabCurve;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
@@ -48,9 +49,9 @@ public record Viewing(TristimulusWeights weights, Saunderson surface) {
   public double[][] labSlope(double[] internal) {
     Xyz xyz = xyz(internal);
     WhitePoint white = xyz.white();
-    double fx = curveSlope(xyz.x() / white.xn()) / white.xn();
-    double fy = curveSlope(xyz.y() / white.yn()) / white.yn();
-    double fz = curveSlope(xyz.z() / white.zn()) / white.zn();
+    double fx = CielabCurve.slope(xyz.x() / white.xn()) / white.xn();
+    double fy = CielabCurve.slope(xyz.y() / white.yn()) / white.yn();
+    double fz = CielabCurve.slope(xyz.z() / white.zn()) / white.zn();
     double[][] slope = new double[3][Bands.COUNT];
     for (int i = 0; i < Bands.COUNT; i++) {
       double surfaceSlope = surface.slope(internal[i]);
@@ -62,11 +63,5 @@ public record Viewing(TristimulusWeights weights, Saunderson surface) {
       slope[2][i] = 200 * (dy - dz);
     }
     return slope;
-  }
-
-  /** Derivative of CIELAB's curve: 1/(3·t^(2/3)), or κ/116 on its straight start (CIE 15:2018). */
-  private static double curveSlope(double t) {
-    double root = Math.cbrt(t);
-    return t > 216.0 / 24389 ? 1 / (3 * root * root) : 24389.0 / 27 / 116;
   }
 }

@@ -5,6 +5,18 @@ package io.github.swatchwright.search;
  * enough to tell at once whether two boxes meet. Lower edges are rounded down and upper ones up,
  * and what is out of range counts as at its edge, so that boxes which meet are never told apart.
  *
+ * <p>The word, from its highest bit; each dot is a spare bit, and a field holds 9 bits:
+ *
+ * <pre>
+ * bit 63  62   61    60  59      49      39      29      19       9       0
+ *  |  0 | 0 | LAB | HULL |.  up 2 |.  up 1 |.  up 0 |.  low 2 |.  low 1 |.  low 0 |
+ * </pre>
+ *
+ * <p>"low" is a lower edge in steps from the start of the range, "up" an upper edge in steps back
+ * from its end; 0, 1 and 2 are X, Y and Z, or a*, L* and b*. {@link #region} turns a box round so
+ * that each of its fields is the most that the same field of a box may be; one subtraction then
+ * compares all six, since a field that is too large borrows the spare bit above it.
+ *
  * <p>A box of f(X/Xn), f(Y/Yn), f(Z/Zn) has steps of 1/560, one of CIELAB 0.2 in L* and 0.5 in a*
  * and b*. A stored word also says which it is; 0 says that nothing is known.
  */

@@ -154,23 +154,23 @@ public final class CompiledShelf {
     } else {
       map.turnTo(target);
     }
-    try (Crew crew = new Crew(control.threads())) {
-      SearchOutcome outcome = search(new SearchRun(map, best, control), crew);
+    try (WorkerThreads threads = new WorkerThreads(control.threads())) {
+      SearchOutcome outcome = search(new SearchRun(map, best, control), threads);
       idleMaps.add(map);
       return outcome;
     }
   }
 
-  private SearchOutcome search(SearchRun run, Crew crew) {
+  private SearchOutcome search(SearchRun run, WorkerThreads threads) {
     BestCandidates best = run.best;
     offerSingles(run);
-    double proven = pass(sizes, NEAR, run, crew);
+    double proven = pass(sizes, NEAR, run, threads);
     if (best.limit() > NEAR && !run.isStopped()) {
       List<SetsOfSize> pairs = sizes.subList(0, Math.min(1, sizes.size()));
       for (int i = 0; i < FAR.length && best.limit() == Double.POSITIVE_INFINITY; i++) {
-        pass(pairs, FAR[i], run, crew);
+        pass(pairs, FAR[i], run, threads);
       }
-      proven = Math.max(NEAR, pass(sizes, Double.POSITIVE_INFINITY, run, crew));
+      proven = Math.max(NEAR, pass(sizes, Double.POSITIVE_INFINITY, run, threads));
     }
     if (run.isStopped()) {
       return stopped(best, proven);
@@ -181,7 +181,7 @@ public final class CompiledShelf {
   }
 
   /** Finds all up to a cap in sets of these sizes; returns a ΔE00 below which none was left out. */
-  private double pass(List<SetsOfSize> of, double cap, SearchRun run, Crew crew) {
+  private double pass(List<SetsOfSize> of, double cap, SearchRun run, WorkerThreads threads) {
     run.setCap(cap);
     double recipes = sizes.stream().mapToDouble(SetsOfSize::recipes).sum();
     double proven = Double.POSITIVE_INFINITY;
@@ -190,7 +190,7 @@ public final class CompiledShelf {
         return 0;
       }
       double share = sets.recipes() / recipes;
-      proven = Math.min(proven, new SizeSearch(this, sets, run, share).run(crew));
+      proven = Math.min(proven, new SizeSearch(this, sets, run, share).run(threads));
     }
     return proven;
   }

@@ -4,16 +4,13 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.difference.Ciede2000;
-import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.optics.OpaqueSurface;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 
 /**
- * The colour of a mix that is put together paint by paint, and its difference from a target,
- * without an object per mix. Not for use from several threads.
- *
- * <p>With D = K + S + √(K² + 2KS) the opaque film reflects R = S/D inside, and Saunderson's
- * correction of it is k1 + (1 − k1)(1 − k2)·S/(D − k2·S): one division a band.
+ * The difference from a target of a mix that is put together paint by paint. A search asks for
+ * millions of them, so that no object is made for any one mix. Not for use from several threads.
  */
 final class MixColour {
   /** S_L = 1 + 0.015(L̄ − 50)²/√(20 + (L̄ − 50)²) at a mean lightness of 0 or 100, its largest. */
@@ -27,7 +24,7 @@ final class MixColour {
   private final double[] wy = new double[Bands.COUNT];
   private final double[] wz = new double[Bands.COUNT];
   private final WhitePoint white;
-  private final Saunderson surface;
+  private final OpaqueSurface surface;
   private Lab target;
   private final double[] seen = new double[Bands.COUNT];
   private double threshold = Double.POSITIVE_INFINITY;
@@ -57,7 +54,7 @@ final class MixColour {
       wz[i] = weights.z(i);
     }
     white = weights.whitePoint();
-    surface = space.viewing().surface();
+    surface = OpaqueSurface.of(space.viewing().surface());
     this.target = target;
   }
 
@@ -93,13 +90,9 @@ final class MixColour {
     }
     double[] mixK = k[k.length - 1];
     double[] mixS = s[s.length - 1];
-    double k1 = surface.k1();
-    double k2 = surface.k2();
-    double through = (1 - k1) * (1 - k2);
     double y = 0;
     for (int i = 0; i < Bands.COUNT; i++) {
-      double d = mixK[i] + mixS[i] + Math.sqrt(mixK[i] * (mixK[i] + 2 * mixS[i]));
-      seen[i] = k1 + through * mixS[i] / (d - k2 * mixS[i]);
+      seen[i] = surface.seen(mixK[i], mixS[i]);
       y += wy[i] * seen[i];
     }
     if (y < lowestY || y > highestY) {

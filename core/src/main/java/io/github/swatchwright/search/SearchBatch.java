@@ -33,8 +33,8 @@ final class SearchBatch {
     if (!targets.isEmpty()) {
       // The first search fills in what the others read, on all threads.
       search(next.getAndIncrement(), control.threads());
-      try (Crew crew = new Crew(control.threads())) {
-        crew.each(this::work);
+      try (WorkerThreads threads = new WorkerThreads(control.threads())) {
+        threads.each(this::work);
       }
     }
     List<SearchOutcome> all = new ArrayList<>();

@@ -28,8 +28,9 @@ final class SizeSearch {
   }
 
   /** Returns a ΔE00 below which no recipe of this size was left out. */
-  double run(Crew crew) {
-    double proven = crew.each(this::work).stream().mapToDouble(bound -> bound).min().orElseThrow();
+  double run(WorkerThreads threads) {
+    double proven =
+        threads.each(this::work).stream().mapToDouble(bound -> bound).min().orElseThrow();
     SetBoxes boxes = sets.boxes;
     if (!scans && boxes != null && next.get() >= tasks && !run.isStopped()) {
       boxes.setComplete();

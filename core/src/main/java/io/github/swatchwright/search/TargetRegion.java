@@ -1,5 +1,6 @@
 package io.github.swatchwright.search;
 
+import io.github.swatchwright.colour.CielabCurve;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.difference.Ciede2000Reach;
@@ -33,7 +34,7 @@ final class TargetRegion {
   private static final WhitePoint UNIT = new WhitePoint(1, 1, 1);
 
   /** The steepest that CIELAB's f is. */
-  private static final double SLOPE = 24389.0 / 27 / 116;
+  private static final double SLOPE = CielabCurve.slope(0);
 
   final double limit;
   private final TargetMap map;

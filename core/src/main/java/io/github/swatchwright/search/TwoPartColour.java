@@ -2,12 +2,17 @@ package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Xyz;
+import io.github.swatchwright.optics.OpaqueSurface;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.spectrum.Bands;
 
-/** The colour of two stated amounts, again and again. Not for use from several threads. */
+/**
+ * The colour of a mix of two amounts of paint, computed again and again for other ratios of them.
+ * It reuses its arrays, so each thread needs one of its own.
+ */
 final class TwoPartColour {
   private final Viewing viewing;
+  private final OpaqueSurface surface;
   private final double[] x;
   private final double[] y;
   private final double[] z;
@@ -15,6 +20,7 @@ final class TwoPartColour {
 
   TwoPartColour(Viewing viewing) {
     this.viewing = viewing;
+    surface = OpaqueSurface.of(viewing.surface());
     x = viewing.weights().x();
     y = viewing.weights().y();
     z = viewing.weights().z();
@@ -25,12 +31,12 @@ final class TwoPartColour {
     private final double[] k = new double[Bands.COUNT];
     private final double[] s = new double[Bands.COUNT];
 
-    /** So many drops, of which one brings this much. */
+    /** A number of drops of one paint, from the K and S of one drop. */
     static Amount of(double[] kDrop, double[] sDrop, int drops) {
       return new Amount().plus(kDrop, sDrop, drops);
     }
 
-    /** Adds so many drops to it. */
+    /** Adds a number of drops of another paint. */
     Amount plus(double[] kDrop, double[] sDrop, int drops) {
       for (int band = 0; band < Bands.COUNT; band++) {
         k[band] += drops * kDrop[band];
@@ -40,16 +46,12 @@ final class TwoPartColour {
     }
   }
 
-  /** The colour of some of both, by the formula that {@link MixColour} explains. */
+  /** The opaque colour of a mix of both, each amount taken this many times. */
   Lab lab(Amount first, double timesFirst, Amount second, double timesSecond) {
-    double k1 = viewing.surface().k1();
-    double k2 = viewing.surface().k2();
-    double through = (1 - k1) * (1 - k2);
     for (int band = 0; band < Bands.COUNT; band++) {
       double k = timesFirst * first.k[band] + timesSecond * second.k[band];
       double s = timesFirst * first.s[band] + timesSecond * second.s[band];
-      double d = k + s + Math.sqrt(k * (k + 2 * s));
-      seen[band] = k1 + through * s / (d - k2 * s);
+      seen[band] = surface.seen(k, s);
     }
     double sumX = 0;
     double sumY = 0;

@@ -1,5 +1,6 @@
 package io.github.swatchwright.spectrum;
 
+import io.github.swatchwright.colour.CielabCurve;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
@@ -82,16 +83,10 @@ final class NearestColour {
 
   /** ∂(L*, a*, b*)/∂(X/Xn, Y/Yn, Z/Zn) at the present colour. */
   private double[][] labByRatio() {
-    double fx = curveSlope(spectrum.ratios[0]);
-    double fy = curveSlope(spectrum.ratios[1]);
-    double fz = curveSlope(spectrum.ratios[2]);
+    double fx = CielabCurve.slope(spectrum.ratios[0]);
+    double fy = CielabCurve.slope(spectrum.ratios[1]);
+    double fz = CielabCurve.slope(spectrum.ratios[2]);
     return new double[][] {{0, 116 * fy, 0}, {500 * fx, -500 * fy, 0}, {0, 200 * fy, -200 * fz}};
-  }
-
-  /** Derivative of CIELAB's f(t) (CIE 15:2018, 8.2.1). */
-  private static double curveSlope(double t) {
-    double root = Math.cbrt(t);
-    return t > 216.0 / 24389 ? 1 / (3 * root * root) : 24389.0 / 27 / 116;
   }
 
   private double[] pull(double[][] labByRatio) {

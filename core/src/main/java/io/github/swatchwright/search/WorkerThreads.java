@@ -9,17 +9,20 @@ import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Threads that do the same work at once, piece after piece; one of them is the caller's. */
-final class Crew implements AutoCloseable {
+/**
+ * Threads that do the same work at the same time, among them the thread that asks. A search uses
+ * them for as long as it runs; {@link #close} ends the others.
+ */
+final class WorkerThreads implements AutoCloseable {
   private final int threads;
   private final @Nullable ExecutorService others;
 
-  Crew(int threads) {
+  WorkerThreads(int threads) {
     this.threads = threads;
     others = threads == 1 ? null : Executors.newFixedThreadPool(threads - 1);
   }
 
-  /** What each comes to. Waits for all; what one of them throws is thrown. */
+  /** The result of each thread. Waits for all of them; an exception of one is thrown here. */
   <T> List<T> each(Supplier<T> work) {
     if (others == null) {
       return List.of(work.get());
