@@ -57,6 +57,8 @@ final class CalibrateCommand implements Command {
 
   @Mixin PhotoReference reference = new PhotoReference();
 
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
+
   @Parameters(
       index = "0",
       arity = "0..1",
@@ -204,7 +206,8 @@ final class CalibrateCommand implements Command {
     if (!next) {
       throw new IllegalArgumentException("name cards to learn from: CARDS or --pot; or ask --next");
     }
-    CardAdvisor advisor = CardAdvisor.of(ShelfOptics.estimate(shelf), errors);
+    CardAdvisor advisor =
+        CardAdvisor.of(ShelfOptics.estimate(shelf), errors).withChoice(choice.of(shelf));
     return targets.isEmpty()
         ? advisor.forShelf(SEED, NAMED_CARDS)
         : advisor.forTargets(

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.card.CoatCard;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
@@ -69,6 +70,13 @@ final class CoatCommand implements Command {
   @Nullable String coats;
 
   @Option(
+      names = "--chipped",
+      paramLabel = "PERCENT",
+      description =
+          "Wear the topmost coat of paint off this share of what it covers, such as 15%%.")
+  @Nullable String chipped;
+
+  @Option(
       names = "--shift",
       paramLabel = "SHIFT",
       description = "Find coats that move the colour so far: \"b=-4\" cools it, \"L=3\" lightens.")
@@ -133,7 +141,7 @@ final class CoatCommand implements Command {
     Shelf shelf = shared.shelf();
     CoatPredictor predictor = predictor(shelf);
     Base below = BaseArgument.parse(base, shelf, reference, output);
-    List<Coat> stack = coats == null ? List.of() : Coats.parse(coats, shelf);
+    List<Coat> stack = coats == null ? List.of() : worn(Coats.parse(coats, shelf));
     OptionalDouble area = amounts.squareCentimetres();
     Optional<CoatGoal> goal = goal(shelf);
     CoatPlan plan = CoatPlan.of(predictor, below, stack);
@@ -148,10 +156,42 @@ final class CoatCommand implements Command {
     shared.give(
         output,
         () -> CoatJson.toText(whole, shared.light()),
-        () -> new CoatText(output, shared.light()).print(whole, base));
+        () -> {
+          CoatText text = new CoatText(output, shared.light());
+          text.print(whole, base);
+          if (chipped != null) {
+            text.printChipping();
+          }
+        });
+  }
+
+  private List<Coat> worn(List<Coat> whole) {
+    if (chipped == null) {
+      return whole;
+    }
+    List<Coat> worn = new ArrayList<>(whole);
+    int top = worn.size() - 1;
+    while (top > 0 && worn.get(top).isVarnish()) {
+      top--;
+    }
+    worn.set(top, worn.get(top).chipped(percent(chipped) / 100));
+    return worn;
+  }
+
+  private static double percent(String text) {
+    String digits = text.strip().replaceFirst("\\s*%$", "");
+    try {
+      return Require.within("--chipped", Double.parseDouble(digits), 0, 100);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException(
+          "--chipped is '" + text + "', must be a share of the area such as 15%", e);
+    }
   }
 
   private void checkOptionsBelongTogether() {
+    if (chipped != null && coats == null) {
+      throw new IllegalArgumentException("--chipped wears off a coat: give --coats as well");
+    }
     if (coats == null && shift == null && towards == null) {
       throw new IllegalArgumentException("give --coats, --shift or --towards");
     }

@@ -1,15 +1,16 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatAmounts;
 import io.github.swatchwright.coat.CoatOption;
 import io.github.swatchwright.coat.CoatPlan;
 import io.github.swatchwright.coat.CoatStep;
+import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
 import io.github.swatchwright.coat.SolventVerdict;
+import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.PaintAmount;
@@ -20,6 +21,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Coats over a base, for someone with a brush in hand.
@@ -40,49 +42,70 @@ record CoatText(Output output, Illuminant light) {
     }
     for (int i = 0; i < plan.steps().size(); i++) {
       output.line("");
-      print(i + 1, plan.steps().get(i));
+      print(i + 1, plan);
     }
+    printShares(plan, base);
     plan.advice().ifPresent(this::print);
     plan.amounts().ifPresent(amounts -> print(amounts, plan.steps()));
-    printOrder(plan);
+    printEnd(plan);
   }
 
-  private void print(int number, CoatStep step) {
+  private void print(int number, CoatPlan plan) {
+    CoatStep step = plan.steps().get(number - 1);
     output.line("%2d.  %s", number, inWords(step.coat()));
+    before(number, plan);
     output.line("    %s", PredictionText.colour(output, step.prediction()));
     output.line("    %s", PredictionText.interval(step.prediction()));
     output.line(
-        "    Contrast ratio so far %.2f; this paint alone hides (%.2f) after %s.",
-        step.contrastRatio(), HidingPower.HIDES, hidingCoats(step.coatsToHide()));
+        "    Contrast ratio so far %.2f (hides from %.2f on); %s.",
+        step.contrastRatio(), HidingPower.HIDES, alone(step));
     output.line(
         "    Pre-highlight: darkest %s%s, lightest %s%s",
         output.block(step.overDarkest()),
         Output.notation(step.overDarkest()),
         output.block(step.overLightest()),
         Output.notation(step.overLightest()));
+    plan.cautionsOfSteps()
+        .get(number - 1)
+        .forEach(caution -> output.line("    Caution: %s", caution.text()));
   }
 
-  private static String hidingCoats(double coats) {
-    return coats > 1000
-        ? "more than 1000 such coats"
-        : String.format(Locale.ROOT, "%.1f such coats", coats);
+  /** What to mind before a step: the worst clash first, then the wait, then a doubtful ratio. */
+  private void before(int number, CoatPlan plan) {
+    plan.orderOf(number).forEach(note -> output.line("    %s", inWords(note)));
+    Optional<Medium> below =
+        number == 1
+            ? plan.base().medium()
+            : Optional.of(plan.steps().get(number - 2).coat().medium());
+    below.ifPresent(
+        medium ->
+            output.line(
+                "    First let the %s below dry: %s.", medium.word(), Wait.after(medium).words()));
+    if (below.isEmpty()) {
+      output.line("    What the base is bound with isn't known: try this coat on scrap first.");
+    }
+    plan.steps()
+        .get(number - 1)
+        .coat()
+        .doubt()
+        .ifPresent(question -> output.line("    Sure? %s", question));
+  }
+
+  private static String alone(CoatStep step) {
+    return step.coat().isVarnish()
+        ? "a varnish is clear, it changes how the surface shines"
+        : "such coats alone: " + HidingCoats.inWords(step.coatsToHide());
   }
 
   private static String inWords(Coat coat) {
-    String name =
-        coat.mix().parts().size() == 1
-            ? coat.mix().parts().get(0).paint().name()
-            : coat.mix().toText();
-    String thinned =
-        coat.thinner() == 0 ? "not thinned" : "paint 1 : thinner " + plain(coat.thinner());
     String share = coat.coverage() == 1 ? "" : " over " + plain(100 * coat.coverage()) + " %";
     return String.format(
         Locale.ROOT,
         "%s, %s %s, %s%s",
-        name,
+        name(coat),
         plain(coat.coats()),
         coat.coats() == 1 ? "coat" : "coats",
-        thinned,
+        coat.thinning(),
         share);
   }
 
@@ -142,41 +165,72 @@ record CoatText(Output output, Illuminant light) {
     for (int i = 0; i < steps.size(); i++) {
       PaintAmount amount = amounts.each().get(i);
       output.line(
-          "  %2d.  %.1f ml paint (about %.0f drops) and %.1f ml thinner",
+          "  %2d.  %.1f ml paint (about %.0f drops)%s",
           i + 1,
           amount.paintMillilitres(),
           Math.ceil(amount.drops(steps.get(i).coat().mix())),
-          amount.thinnerMillilitres());
+          amount.thinnerMillilitres() == 0
+              ? ""
+              : String.format(
+                  Locale.ROOT,
+                  " and %.1f ml %s",
+                  amount.thinnerMillilitres(),
+                  Thinner.of(steps.get(i).coat().mix())));
     }
     output.line("  Rough: film, solids and transfer are guesses until you measure yours.");
   }
 
-  private void printOrder(CoatPlan plan) {
+  /** Common practice of the trade, without a source. */
+  void printChipping() {
+    output.line("");
+    output.line("Chips, as common practice has it; the label of your chipping medium wins:");
+    output.line("  1. Let the lower coat dry, then brush or spray on chipping medium; let it dry.");
+    output.line("  2. Paint the upper coat; wait about half an hour, not overnight.");
+    output.line("  3. Wet a small area and lift paint with a damp stiff brush.");
+    output.line("  4. Let it dry and seal it with varnish before anything else goes on.");
+  }
+
+  /** The share of the area on which each paint lies open to the eye. */
+  private void printShares(CoatPlan plan, String base) {
+    if (plan.steps().stream().allMatch(step -> step.coat().coverage() == 1)) {
+      return;
+    }
+    double[] shares = plan.sharesOnTop();
+    output.line("");
+    output.line("Share of the area on which each lies on top:");
+    for (int i = plan.steps().size(); i > 0; i--) {
+      if (!plan.steps().get(i - 1).coat().isVarnish()) {
+        output.line("  %5.1f %%  %s", 100 * shares[i], name(plan.steps().get(i - 1).coat()));
+      }
+    }
+    output.line("  %5.1f %%  %s (base)", 100 * shares[0], base);
+  }
+
+  private static String name(Coat coat) {
+    return coat.mix().parts().size() == 1
+        ? coat.mix().parts().get(0).paint().name()
+        : coat.mix().toText();
+  }
+
+  private void printEnd(CoatPlan plan) {
     output.line("");
     if (!plan.steps().isEmpty()) {
-      output.line("Order, as common practice has it; the label wins:");
-      if (plan.base().medium().isEmpty()) {
-        output.line("  What the base is bound with isn't known: try the first coat on scrap.");
-      }
-      plan.order().forEach(note -> output.line("  %s", inWords(note)));
+      Medium last = plan.steps().get(plan.steps().size() - 1).coat().medium();
+      output.line("Before anything else goes on: %s.", Wait.after(last).words());
+      output.line("Order, waits and thinners are common practice; the label wins.");
     }
-    for (Medium medium : plan.media()) {
-      output.line("  Wait after %s: %s.", medium.word(), Wait.after(medium).words());
-    }
-    for (Caution caution : plan.cautions()) {
-      output.line("Caution: %s", caution.text());
-    }
+    plan.closingCautions().forEach(caution -> output.line("Caution: %s", caution.text()));
   }
 
   private static String inWords(OrderNote note) {
     return String.format(
         Locale.ROOT,
-        "%s over %s (%s over %s): %s, since %s.%s",
+        "%s: %s over %s (%s over %s), since %s.%s",
+        note.verdict().word().toUpperCase(Locale.ROOT),
         note.upperPaint(),
         note.lowerPaint(),
         note.rule().upper().word(),
         note.rule().lower().word(),
-        note.verdict().word(),
         note.rule().reason(),
         note.rule().remedy().isEmpty() ? "" : " " + note.rule().remedy());
   }

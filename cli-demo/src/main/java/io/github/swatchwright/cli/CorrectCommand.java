@@ -32,6 +32,8 @@ final class CorrectCommand implements Command {
 
   @Mixin CardOption card = new CardOption();
 
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
+
   @Parameters(
       index = "0",
       paramLabel = "MIX",
@@ -64,6 +66,7 @@ final class CorrectCommand implements Command {
     GivenColour wanted = ColourArgument.parse(target, shelf, reference, output);
     Correction correction =
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
+            .withChoice(choice.of(shelf))
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
     card.write(
         output,

@@ -52,7 +52,7 @@ final class LadderCommand implements Command {
 
   @Mixin AmountOptions amounts = new AmountOptions();
 
-  @Mixin PaintChoice choice = new PaintChoice();
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 
   @Parameters(
       arity = "0..2",
@@ -170,9 +170,7 @@ final class LadderCommand implements Command {
         LadderRequest.of(shades.shades(), rungs)
             .withPot(pot())
             .withMargin(margin)
-            .withChoice(
-                new LadderRequest.Choice(
-                    choice.only(shelf), choice.without(shelf), choice.medium()));
+            .withChoice(choice.of(shelf));
     if (order != null) {
       request = request.withOrder(order(order));
     }

@@ -64,7 +64,7 @@ final class MatchCommand implements Command {
 
   @Mixin CardOption card = new CardOption();
 
-  @Mixin PaintChoice choice = new PaintChoice();
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 
   @Parameters(index = "0", paramLabel = "TARGET", description = "The colour you want.")
   String target = "";
@@ -223,11 +223,10 @@ final class MatchCommand implements Command {
             .withMostDrops(maxDrops)
             .withAlternatives(alternatives)
             .withRatios(ratios)
-            .withOnly(choice.only(shelf))
-            .withWithout(choice.without(shelf))
+            .withChoice(choice.of(shelf))
             .withPots(pots.stream().map(text -> pot(text, shelf)).toList())
             .withWishes(wishes(bare));
-    return choice.medium().map(request::withMedium).orElse(request);
+    return request;
   }
 
   private static Pot pot(String text, Shelf shelf) {

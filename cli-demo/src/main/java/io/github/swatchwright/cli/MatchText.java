@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.difference.Verdict;
 import io.github.swatchwright.match.AcrossLights;
 import io.github.swatchwright.match.MatchResult;
@@ -18,6 +19,8 @@ import java.util.Locale;
  * @param light the light that it was computed for
  */
 record MatchText(Output output, Illuminant light) {
+  /** Body colours hide within about this many coats (common practice). */
+  private static final double WEAK_COATS = 6;
 
   void print(MatchResult result) {
     output.line(
@@ -37,6 +40,7 @@ record MatchText(Output output, Illuminant light) {
       output.line("");
       output.line("None of the %d nearest mixes hides as well as wanted.", result.weighed());
     }
+    result.nearestBottle().ifPresent(this::printNearestBottle);
     if (!result.complete()) {
       output.line("");
       output.line(
@@ -74,16 +78,47 @@ record MatchText(Output output, Illuminant light) {
   }
 
   private void print(int number, RankedRecipe ranked, MatchResult result) {
-    Verdict verdict = Verdict.of(ranked.deltaE00());
     output.line(
-        "%2d.  ΔE00 %.1f (%s) if all goes well; expect %.1f",
-        number, ranked.deltaE00(), verdict.word(), ranked.expectedDeltaE00());
+        "%2d.  Expect %s, ΔE00 %.1f; %s if all goes well",
+        number,
+        difference(ranked.expectedDeltaE00()),
+        ranked.expectedDeltaE00(),
+        atBest(ranked.deltaE00()));
     ranked.recipe().drops().forEach(some -> drops(some.count(), some.paint().name()));
     ranked.recipe().pots().forEach(some -> drops(some.count(), some.pot().name()));
     String blocks = output.block(result.target()) + output.block(ranked.prediction().lab());
     output.line("    %s%s", blocks, Output.notation(ranked.prediction().lab()));
     output.line("    %s", PredictionText.interval(ranked.prediction()));
+    output.line("    It %s.%s", HidingCoats.inWords(ranked.coatsToHide()), weak(ranked));
     print(ranked, result.request().wishes());
+  }
+
+  /** An expected difference in words. */
+  private static String difference(double deltaE00) {
+    return switch (Verdict.of(deltaE00)) {
+      case MATCH -> "a match";
+      case CLOSE -> "a slight difference";
+      case VISIBLE -> "a visible difference";
+      case DIFFERENT -> "another colour";
+    };
+  }
+
+  private static String atBest(double deltaE00) {
+    return deltaE00 < 0.05 ? "exact" : String.format(Locale.ROOT, "ΔE00 %.1f", deltaE00);
+  }
+
+  private static String weak(RankedRecipe ranked) {
+    return ranked.coatsToHide() > WEAK_COATS ? " Weak for a body colour: mind what is below." : "";
+  }
+
+  private void printNearestBottle(RankedRecipe bottle) {
+    output.line("");
+    output.line(
+        "Nearest bottle as it is: %s, expect %s, ΔE00 %.1f; it %s.",
+        bottle.recipe().drops().get(0).paint().name(),
+        difference(bottle.expectedDeltaE00()),
+        bottle.expectedDeltaE00(),
+        HidingCoats.inWords(bottle.coatsToHide()));
   }
 
   private void drops(int count, String name) {

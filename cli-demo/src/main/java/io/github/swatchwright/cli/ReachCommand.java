@@ -22,10 +22,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Says which one paint more would bring colours into reach. */
+/** Finds the one further paint that brings wanted colours closest. */
 @CommandLine.Command(
     name = "reach",
-    description = "Tells which one paint of a catalogue would bring colours into reach best.",
+    description = "Tells which one paint of a catalogue brings these colours closest.",
     footer = {
       "",
       "The catalogue is a shelf file of paints that you could get, up to 5,000. Paints are in the",
@@ -46,6 +46,8 @@ final class ReachCommand implements Command {
 
   @Mixin PhotoReference reference = new PhotoReference();
 
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
+
   @Parameters(arity = "1..*", paramLabel = "COLOUR", description = "The colours you want.")
   List<String> colours = new ArrayList<>();
 
@@ -60,21 +62,21 @@ final class ReachCommand implements Command {
       names = "--paints",
       paramLabel = "N",
       defaultValue = "3",
-      description = "The most paints in a mix, 1 to 3; 3 unless stated.")
+      description = "The most paints in a mix, 1 to 3 (default 3).")
   int paints;
 
   @Option(
       names = "--max-drops",
       paramLabel = "N",
       defaultValue = "12",
-      description = "The most drops in a mix, 1 to 40; 12 unless stated.")
+      description = "The most drops in a mix, 1 to 40 (default 12).")
   int maxDrops;
 
   @Option(
       names = "--alternatives",
       paramLabel = "N",
       defaultValue = "3",
-      description = "How many paints to show, 1 to 5; 3 unless stated.")
+      description = "How many paints to show, 1 to 5 (default 3).")
   int alternatives;
 
   ReachCommand(Output output) {
@@ -98,6 +100,7 @@ final class ReachCommand implements Command {
         output.withProgress(
             progress ->
                 Catalogue.of(offered, optics, light)
+                    .withChoice(choice.of(shelf))
                     .best(targets, paints, maxDrops, alternatives, progress));
     shared.give(
         output,

@@ -138,11 +138,12 @@ class CoatCommandTest {
         coat("--base", "#656A6C", "--coats", "Blue filter:3@1:15", "--area", "200cm2").out();
 
     assertThat(words)
-        .contains(" 1.  Blue filter, 3 coats, paint 1 : thinner 15")
+        .contains(" 1.  Blue filter, 3 coats, 1 part paint : 15 white spirit")
         .containsPattern("In 80 of 100 tries, your paint will be within ΔE00 [0-9.]+ of this")
-        .containsPattern("Contrast ratio so far 0\\.[0-9]+; this paint alone hides \\(0\\.98\\)")
+        .containsPattern(
+            "Contrast ratio so far 0\\.[0-9]+ \\(hides from 0\\.98 on\\); such coats alone: never hides")
         .contains("What the base is bound with isn't known")
-        .contains("Wait after enamel: 1 to 2 days.")
+        .contains("Before anything else goes on: 1 to 2 days.")
         .contains("Amounts for 200 cm², 10 µm dry a coat, 30 % solids, 35 % transfer:")
         .contains("safety data sheet and local rules come first");
   }

@@ -172,7 +172,7 @@ class CommandsTest {
         .containsPattern("These paints don't reach this colour: the nearest mix is ΔE00 [0-9.]+ ")
         .contains("The target is ", "more chromatic", " than it (ΔL′ ")
         .containsPattern(
-            "(?m)^ 1\\.  ΔE00 [0-9.]+ \\(different\\) if all goes well; expect [0-9.]+$")
+            "(?m)^ 1\\.  Expect another colour, ΔE00 [0-9.]+; ΔE00 [0-9.]+ if all goes well$")
         .containsPattern("(?m)^ +[0-9]+ drops?  ");
   }
 

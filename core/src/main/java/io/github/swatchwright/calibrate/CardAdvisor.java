@@ -9,6 +9,7 @@ import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
@@ -36,11 +37,13 @@ public final class CardAdvisor {
 
   private final ShelfOptics optics;
   private final CardErrors errors;
+  private final PaintChoice choice;
   private final MixPredictor predictor;
 
-  private CardAdvisor(ShelfOptics optics, CardErrors errors) {
+  private CardAdvisor(ShelfOptics optics, CardErrors errors, PaintChoice choice) {
     this.optics = optics;
     this.errors = errors;
+    this.choice = choice;
     predictor = MixPredictor.of(optics, TristimulusWeights.D65);
   }
 
@@ -51,7 +54,16 @@ public final class CardAdvisor {
    *     stated
    */
   public static CardAdvisor of(ShelfOptics optics, CardErrors errors) {
-    return new CardAdvisor(optics, errors);
+    return new CardAdvisor(optics, errors, PaintChoice.ALL);
+  }
+
+  /**
+   * This adviser with other paints to mix.
+   *
+   * @throws IllegalArgumentException when a named paint isn't on the shelf
+   */
+  public CardAdvisor withChoice(PaintChoice paints) {
+    return new CardAdvisor(optics, errors, paints.on(optics.shelf()));
   }
 
   /**
@@ -70,13 +82,17 @@ public final class CardAdvisor {
                     WantedMix.of(
                         best(matcher, target), target.labUnder(TristimulusWeights.D65), predictor))
             .toList();
-    List<Recipe> possible = new ArrayList<>(PossibleCards.of(optics, wanted));
+    List<Recipe> possible = new ArrayList<>(PossibleCards.of(optics, choice, wanted));
     wanted.forEach(mix -> possible.add(mix.recipe()));
     return choose(wanted, possible, cards);
   }
 
-  private static Recipe best(Matcher matcher, Swatch target) {
-    return matcher.match(MatchRequest.of(target).withAlternatives(1)).recipes().get(0).recipe();
+  private Recipe best(Matcher matcher, Swatch target) {
+    return matcher
+        .match(MatchRequest.of(target).withChoice(choice).withAlternatives(1))
+        .recipes()
+        .get(0)
+        .recipe();
   }
 
   /**
@@ -87,10 +103,10 @@ public final class CardAdvisor {
    */
   public NextCards forShelf(long seed, int cards) {
     List<WantedMix> wanted =
-        ShelfSample.of(optics, seed).stream()
+        ShelfSample.of(optics, choice, seed).stream()
             .map(recipe -> WantedMix.of(recipe, predictor))
             .toList();
-    return choose(wanted, PossibleCards.of(optics, wanted), cards);
+    return choose(wanted, PossibleCards.of(optics, choice, wanted), cards);
   }
 
   /**

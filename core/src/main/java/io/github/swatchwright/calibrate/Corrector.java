@@ -12,6 +12,8 @@ import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -44,14 +46,26 @@ public final class Corrector {
   private final ShelfOptics optics;
   private final TristimulusWeights light;
 
-  private Corrector(ShelfOptics optics, TristimulusWeights light) {
+  private final PaintChoice choice;
+
+  private Corrector(ShelfOptics optics, TristimulusWeights light, PaintChoice choice) {
     this.optics = optics;
     this.light = light;
+    this.choice = choice;
   }
 
   /** A corrector for one shelf under one light. */
   public static Corrector of(ShelfOptics optics, TristimulusWeights light) {
-    return new Corrector(optics, light);
+    return new Corrector(optics, light, PaintChoice.ALL);
+  }
+
+  /**
+   * This corrector adding from other paints; what is in the pot already may always be added.
+   *
+   * @throws IllegalArgumentException when a named paint isn't on the shelf
+   */
+  public Corrector withChoice(PaintChoice paints) {
+    return new Corrector(optics, light, paints.on(optics.shelf()));
   }
 
   /**
@@ -105,9 +119,15 @@ public final class Corrector {
       potDrops = pot.parts().stream().mapToDouble(Mix.Part::drops).sum();
       wanted = target.labUnder(light);
       now = Ciede2000.deltaE(wanted, measured.labUnder(light));
-      paints =
-          learnt.paints().stream().filter(paint -> paint.paint().medium() == medium()).toList();
+      paints = learnt.paints().stream().filter(this::mayBeAdded).toList();
       best = trial(List.of());
+    }
+
+    private boolean mayBeAdded(PaintOptics optics) {
+      Paint paint = optics.paint();
+      boolean inPot =
+          pot.parts().stream().anyMatch(part -> part.paint().name().equals(paint.name()));
+      return paint.medium() == medium() && (inPot || choice.admits(paint));
     }
 
     private Correction run() {
@@ -126,7 +146,8 @@ public final class Corrector {
       boolean isFar = best.deltaE00 > NEAR;
       Optional<FreshPot> fresh =
           isFar || best.total() > potDrops
-              ? Optional.of(FreshPot.of(learnt, light, target, medium(), potMillilitres))
+              ? Optional.of(
+                  FreshPot.of(learnt, light, target, choice.withMedium(medium()), potMillilitres))
               : Optional.empty();
       boolean afresh =
           fresh

@@ -7,7 +7,7 @@ import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
@@ -27,11 +27,11 @@ public record FreshPot(Recipe recipe, Lab predicted, double deltaE00, double exp
       ShelfOptics optics,
       TristimulusWeights light,
       Swatch target,
-      Medium medium,
+      PaintChoice choice,
       double millilitres) {
     RankedRecipe best =
         Matcher.of(optics, light)
-            .match(MatchRequest.of(target).withMedium(medium).withAlternatives(1))
+            .match(MatchRequest.of(target).withChoice(choice).withAlternatives(1))
             .recipes()
             .get(0);
     double once = best.recipe().toMix().parts().stream().mapToDouble(Mix.Part::millilitres).sum();

@@ -4,6 +4,7 @@ import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintChoice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -26,14 +27,18 @@ final class PossibleCards {
 
   private PossibleCards() {}
 
-  static List<Recipe> of(ShelfOptics optics, List<WantedMix> wanted) {
+  static List<Recipe> of(ShelfOptics optics, PaintChoice choice, List<WantedMix> wanted) {
     Map<String, Integer> uses = new HashMap<>();
     for (WantedMix mix : wanted) {
       for (Recipe.Drops drops : mix.recipe().drops()) {
         uses.merge(drops.paint().name(), 1, Integer::sum);
       }
     }
-    List<Paint> all = optics.paints().stream().map(PaintOptics::paint).toList();
+    List<Paint> all =
+        optics.paints().stream()
+            .map(PaintOptics::paint)
+            .filter(paint -> choice.admits(paint) || uses.containsKey(paint.name()))
+            .toList();
     List<Paint> first =
         all.stream()
             .filter(paint -> uses.containsKey(paint.name()))

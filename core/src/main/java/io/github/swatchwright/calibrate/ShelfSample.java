@@ -4,6 +4,7 @@ import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintChoice;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,13 +25,15 @@ final class ShelfSample {
 
   private ShelfSample() {}
 
-  static List<Recipe> of(ShelfOptics optics, long seed) {
+  static List<Recipe> of(ShelfOptics optics, PaintChoice choice, long seed) {
+    List<PaintOptics> mixed =
+        optics.paints().stream().filter(one -> choice.admits(one.paint())).toList();
     Map<Medium, List<PaintOptics>> byMedium =
-        optics.paints().stream()
+        mixed.stream()
             .collect(
                 Collectors.groupingBy(
                     paint -> paint.paint().medium(), TreeMap::new, Collectors.toList()));
-    int paints = optics.paints().size();
+    int paints = mixed.size();
     if (paints == 0) {
       throw new IllegalArgumentException(
           "the shelf '" + optics.shelf().name() + "' has no paint that can be computed with");

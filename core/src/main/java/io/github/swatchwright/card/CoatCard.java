@@ -4,19 +4,15 @@ import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatOption;
 import io.github.swatchwright.coat.CoatPlan;
 import io.github.swatchwright.coat.CoatStep;
+import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
-import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Illuminant;
-import io.github.swatchwright.spectrum.Observer;
-import io.github.swatchwright.spectrum.Reflectance;
-import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -54,7 +50,7 @@ public final class CoatCard {
     }
     plan.advice().ifPresent(this::advise);
     blocks.add(Note.lamp(light));
-    blocks.addAll(Sayings.cautions(plan.media()));
+    blocks.addAll(Sayings.notes(plan.closingCautions()));
     int coats = plan.steps().size();
     String title = coats == 0 ? "What to paint next" : coats == 1 ? "One step" : coats + " steps";
     return new Card("Coats", title, blocks);
@@ -91,19 +87,18 @@ public final class CoatCard {
     if (i == 0 && plan.base().medium().isEmpty()) {
       inside.add(new Note("Unknown base", "What binds it isn't known: try this on scrap first."));
     }
-    for (OrderNote note : plan.order()) {
-      if (note.coat() == i + 1) {
-        inside.addAll(Layering.trouble(note.rule()));
-      }
+    for (OrderNote note : plan.orderOf(i + 1)) {
+      inside.addAll(Layering.trouble(note.rule()));
     }
+    step.coat().doubt().ifPresent(question -> inside.add(new Note("Sure?", question)));
     inside.add(new Drops(List.of(Layering.row(step.coat()))));
     inside.add(
         colours(
             List.of(new SwatchBlock.Named("Before", new ScreenColour(before.lab()))),
             "After",
             step.prediction()));
-    if (step.coat().coverage() < 1) {
-      inside.add(speckle(i, before, step));
+    if (step.patches().size() > 1) {
+      inside.add(speckle(i, step));
     }
     inside.add(
         new Colours(
@@ -113,6 +108,7 @@ public final class CoatCard {
                 new SwatchBlock.Named("On a light one", new ScreenColour(step.overLightest()))),
             Optional.empty()));
     inside.add(facts(i, step));
+    inside.addAll(Sayings.notes(plan.cautionsOfSteps().get(i)));
     return new Section(Integer.toString(i + 1), "Paint", inside);
   }
 
@@ -130,32 +126,30 @@ public final class CoatCard {
                     Locale.ROOT,
                     "contrast ratio %.2f (hides from %.2f on)",
                     step.contrastRatio(),
-                    HidingPower.HIDES));
+                    HidingPower.HIDES))
+            .and("This paint alone", hiding(step));
     return plan.amounts()
-        .map(amounts -> facts.and("Paint", Volume.words(amounts.each().get(i))))
+        .map(
+            amounts ->
+                facts.and(
+                    "Paint", Volume.words(amounts.each().get(i), Thinner.of(step.coat().mix()))))
         .orElse(facts);
   }
 
-  /** The speckle of a coat that covers a share. */
-  private Picture speckle(int i, Prediction before, CoatStep step) {
-    double coverage = step.coat().coverage();
-    Lab covered = coverage == 0 ? before.lab() : covered(before, step.prediction(), coverage);
-    return new Picture(
-        Speckle.strip(before.lab(), new Speckle.Pass(covered, coverage), seed + i).figure(),
-        String.format(Locale.ROOT, "Close up: covers %.0f %% of the area.", 100 * coverage));
+  private static String hiding(CoatStep step) {
+    return step.coat().isVarnish()
+        ? "clear; it changes how the surface shines"
+        : HidingCoats.inWords(step.coatsToHide());
   }
 
-  /** The covered part's colour, by Murray and Davies: Rs = (R − (1 − a)·Rp)/a. */
-  private Lab covered(Prediction before, Prediction after, double coverage) {
-    double[] values = new double[Bands.COUNT];
-    Arrays.setAll(
-        values,
-        band -> {
-          double bare = before.reflectance().at(band);
-          double covered = (after.reflectance().at(band) - (1 - coverage) * bare) / coverage;
-          return Math.max(0, Math.min(1, covered));
-        });
-    return TristimulusWeights.of(light, Observer.CIE_1931).xyz(Reflectance.of(values)).toLab();
+  /** What is seen close up, patch by patch. */
+  private Picture speckle(int i, CoatStep step) {
+    return new Picture(
+        Speckle.ofPatches(step.patches(), seed + i).figure(),
+        String.format(
+            Locale.ROOT,
+            "Close up: this coat covers %.0f %% of the area.",
+            100 * step.coat().coverage()));
   }
 
   private void advise(CoatAdvice advice) {

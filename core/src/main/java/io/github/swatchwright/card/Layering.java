@@ -17,14 +17,13 @@ final class Layering {
   /** How often a paint goes on, and how thin. */
   static Drops.Row row(Coat coat) {
     String often = Markup.number(coat.coats());
-    String thin =
-        coat.thinner() == 0
-            ? "not thinned"
-            : "thinner to paint " + Markup.number(coat.thinner()) + ":1";
     List<Mix.Part> parts = coat.mix().parts();
     String name = parts.size() == 1 ? parts.get(0).paint().name() : coat.mix().toText();
     return new Drops.Row(
-        often, Optional.empty(), Label.of(name), (often.equals("1") ? "coat, " : "coats, ") + thin);
+        often,
+        Optional.empty(),
+        Label.of(name),
+        (often.equals("1") ? "coat, " : "coats, ") + coat.thinning());
   }
 
   /** The wait before a coat. */

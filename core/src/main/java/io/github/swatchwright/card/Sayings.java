@@ -12,9 +12,10 @@ import java.util.Locale;
 
 /** Sentences that several cards say. */
 final class Sayings {
-  /** Volumes of thinner to paint. Common practice of the trade, without a source. */
+  /** Volumes of thinner to one of paint. Common practice of the trade, without a source. */
   static final String THINNING =
-      "Thinner to paint: spray 1:2 to 2:1, glaze 3:1 to 10:1, wash 10:1, filter 10:1 to 20:1."
+      "1 part paint : ½ to 2 thinner to spray, 3 to 10 for a glaze, 10 for a wash, 10 to 20 for a"
+          + " filter."
           + " The label comes first.";
 
   private Sayings() {}
@@ -44,6 +45,11 @@ final class Sayings {
     double millilitres = mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
     String count = Markup.number(drops);
     return count + (count.equals("1") ? " drop, " : " drops, ") + Volume.words(millilitres);
+  }
+
+  /** Cautions as notes. */
+  static List<Note> notes(List<Caution> cautions) {
+    return cautions.stream().map(caution -> new Note("Care", caution.text())).toList();
   }
 
   /** The usual cautions for work with these media. */

@@ -1,6 +1,7 @@
 package io.github.swatchwright.card;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.coat.SeenPatch;
 import io.github.swatchwright.colour.Lab;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -82,6 +83,25 @@ public final class Speckle {
    */
   public static Speckle of(Lab base, List<Pass> passes, long seed) {
     return drawn(base, passes, seed, FINE);
+  }
+
+  /**
+   * Patches of an area, each in its own colour and share. Shares are met within {@link #TOLERANCE};
+   * of more than {@value #MOST_PASSES} and one patches the largest are drawn.
+   *
+   * @param patches at least one, the largest first
+   * @param seed where they lie; the same seed gives the same picture
+   */
+  public static Speckle ofPatches(List<SeenPatch> patches, long seed) {
+    Require.within("number of patches", patches.size(), 1, Integer.MAX_VALUE);
+    List<Pass> passes = new ArrayList<>();
+    double sum = patches.get(0).share();
+    // A pass over all that is drawn already leaves the shares in it as they are to each other.
+    for (SeenPatch patch : patches.subList(1, Math.min(patches.size(), MOST_PASSES + 1))) {
+      sum += patch.share();
+      passes.add(new Pass(patch.colour(), patch.share() / sum));
+    }
+    return drawn(patches.get(0).colour(), passes, seed, COARSE);
   }
 
   /** One pass as a strip of fewer cells; its share is met within 0.0002. */

@@ -14,9 +14,14 @@ final class Volume {
 
   /** Such as {@code 0.14 ml and 0.56 ml thinner}. */
   static String words(PaintAmount amount) {
+    return words(amount, "thinner");
+  }
+
+  /** Such as {@code 0.14 ml and 0.56 ml white spirit}. */
+  static String words(PaintAmount amount, String thinner) {
     String paint = words(amount.paintMillilitres());
     return amount.thinnerMillilitres() == 0
         ? paint
-        : paint + " and " + words(amount.thinnerMillilitres()) + " thinner";
+        : paint + " and " + words(amount.thinnerMillilitres()) + " " + thinner;
   }
 }

@@ -3,8 +3,10 @@ package io.github.swatchwright.coat;
 import io.github.swatchwright.paint.Medium;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * What can hurt someone at the bench, and the usual caution. None of it replaces the product's
@@ -15,6 +17,12 @@ public enum Caution {
   EXTRACTION(
       "Spray paint that is thinned with solvent only where an extractor takes the mist outside; an"
           + " open window is not enough. Protect your breathing as the data sheet tells."),
+
+  /** Mist of acrylics and water colours. Common practice. */
+  ACRYLIC_MIST(
+      "Airbrush mist harms the lungs even when it is thinned with water: spray where an extractor"
+          + " with a particle filter takes it away, and protect your breathing as the data sheet"
+          + " tells."),
 
   /** White spirit: International Chemical Safety Card 0361. */
   FLAMES(
@@ -48,6 +56,7 @@ public enum Caution {
     boolean solvent = medium == Medium.LACQUER || medium == Medium.ENAMEL || medium == Medium.OIL;
     return switch (this) {
       case EXTRACTION, FLAMES -> solvent;
+      case ACRYLIC_MIST -> !solvent;
       case OILY_RAGS -> medium == Medium.OIL || medium == Medium.ENAMEL;
       case ISOCYANATES -> medium == Medium.LACQUER;
       case DUST, DATA_SHEET -> true;
@@ -62,6 +71,19 @@ public enum Caution {
   /** The word for it in JSON, such as {@code oily-rags}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /**
+   * The cautions of each step, each once: at the first step that it touches.
+   *
+   * @param steps the medium of each step
+   * @return as many lists, without {@link #DATA_SHEET}, which stands once under all of them
+   */
+  public static List<List<Caution>> forSteps(List<Medium> steps) {
+    Set<Caution> said = EnumSet.of(DATA_SHEET);
+    return steps.stream()
+        .map(medium -> forMedia(Set.of(medium)).stream().filter(said::add).toList())
+        .toList();
   }
 
   /** Every caution that touches work with these media. */

@@ -19,7 +19,7 @@ import java.util.function.Function;
  * good as the best within {@value #AS_GOOD}, the one with the fewest coats is taken.
  */
 public final class CoatAdvisor {
-  /** The most coats unless another number is set. */
+  /** The most coats by default. */
   public static final int USUAL_COATS = 6;
 
   /** The most coats that can be set. */
@@ -30,6 +30,7 @@ public final class CoatAdvisor {
   /** A coat that gains less than this isn't worth painting. */
   private static final double WORTH_IT = 0.5;
 
+  private static final List<Double> AS_IT_COMES = List.of(0.0);
   private static final int WEIGHED_PAINTS = 20;
   private static final int WEIGHED_OF_EACH = 8;
 
@@ -95,7 +96,7 @@ public final class CoatAdvisor {
   private List<Trial> nearest(PaintOptics paint, Function<Coat, Lab> onTop, Lab target) {
     List<Trial> trials = new ArrayList<>();
     for (int count = 1; count <= mostCoats; count++) {
-      for (double thinner : CoatUse.STEPS) {
+      for (double thinner : paint.paint().thinned() ? AS_IT_COMES : CoatUse.STEPS) {
         Coat coat = new Coat(Mix.of(paint.paint()), count, thinner, 1);
         trials.add(new Trial(coat, Ciede2000.deltaE(onTop.apply(coat), target)));
       }

@@ -1,8 +1,11 @@
 package io.github.swatchwright.coat;
 
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Checks a stack of coats for solvent clashes, by {@link SolventRules}.
@@ -35,13 +38,40 @@ public final class CoatOrder {
     return notes;
   }
 
+  /**
+   * The varnish to put under a coat that clashes with something below, chosen so that it clashes
+   * with nothing it lies on; empty when the coat doesn't clash, and when no varnish helps.
+   *
+   * @param notes of the stack, as {@link #check} gives them
+   * @param coat which coat, counted from 1 at the bottom
+   * @param wash whether that coat is a wash
+   */
+  public static Optional<Medium> seal(List<OrderNote> notes, int coat, boolean wash) {
+    List<SolventRule> rules =
+        notes.stream().filter(note -> note.coat() == coat).map(OrderNote::rule).toList();
+    if (rules.stream().noneMatch(rule -> rule.verdict() == SolventVerdict.CLASH)) {
+      return Optional.empty();
+    }
+    return Stream.of(Medium.ACRYLIC, Medium.LACQUER)
+        .filter(
+            varnish ->
+                rules.stream()
+                    .map(rule -> SolventRules.of(rule.lower(), varnish, false))
+                    .noneMatch(rule -> rule.verdict() == SolventVerdict.CLASH))
+        .filter(
+            varnish ->
+                SolventRules.of(varnish, rules.get(0).upper(), wash).verdict()
+                    != SolventVerdict.CLASH)
+        .findFirst();
+  }
+
   private static boolean isClosed(Coat coat) {
-    return coat.coverage() == 1 && coat.thinner() < SolventRules.WASH_FROM;
+    return coat.coverage() == 1 && !coat.isWash();
   }
 
   private static OrderNote note(int index, Coat upper, Mix lower) {
     SolventRule rule =
-        SolventRules.of(lower.parts().get(0).paint().medium(), upper.medium(), upper.thinner());
+        SolventRules.of(lower.parts().get(0).paint().medium(), upper.medium(), upper.isWash());
     return new OrderNote(index + 1, name(upper.mix()), name(lower), rule);
   }
 

@@ -3,6 +3,7 @@ package io.github.swatchwright.coat;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +70,43 @@ public record CoatPlan(
     Set<Medium> media = new LinkedHashSet<>();
     coats.forEach(coat -> media.add(coat.medium()));
     return media;
+  }
+
+  /**
+   * The share of the area on which each coat lies topmost, the base first: coverageₖ · Π(1 −
+   * coverageⱼ) over the later coats j. They sum to 1. A varnish hides nothing and has 0.
+   */
+  public double[] sharesOnTop() {
+    double[] shares = new double[steps.size() + 1];
+    double open = 1;
+    for (int k = steps.size(); k > 0; k--) {
+      Coat coat = steps.get(k - 1).coat();
+      double covers = coat.isVarnish() ? 0 : coat.coverage();
+      shares[k] = open * covers;
+      open *= 1 - covers;
+    }
+    shares[0] = open;
+    return shares;
+  }
+
+  /** What the media of one coat do to those below, the worst first. */
+  public List<OrderNote> orderOf(int coat) {
+    return order.stream()
+        .filter(note -> note.coat() == coat)
+        .sorted(Comparator.comparing(OrderNote::verdict).reversed())
+        .toList();
+  }
+
+  /** The cautions of each step, each once, at the first step that it touches. */
+  public List<List<Caution>> cautionsOfSteps() {
+    return Caution.forSteps(steps.stream().map(step -> step.coat().medium()).toList());
+  }
+
+  /** The cautions that no step names: those of coats that are only advised, and the data sheet. */
+  public List<Caution> closingCautions() {
+    List<Caution> all = new ArrayList<>(cautions());
+    cautionsOfSteps().forEach(all::removeAll);
+    return all;
   }
 
   /** Every caution that touches the work. */

@@ -113,6 +113,7 @@ public final class CoatPredictor {
     List<Lab> overDarkest = over(new Base.OfSwatch(setting.ends.darkest()), coats);
     List<Lab> overLightest = over(new Base.OfSwatch(setting.ends.lightest()), coats);
     double[] contrastRatios = contrastRatios(coats);
+    List<PaintedArea> areas = CoatStack.of(optics, ground(base), coats).areas();
     List<CoatStep> steps = new ArrayList<>();
     for (int i = 0; i < coats.size(); i++) {
       steps.add(
@@ -122,7 +123,8 @@ public final class CoatPredictor {
               contrastRatios[i],
               overDarkest.get(i + 1),
               overLightest.get(i + 1),
-              coatsToHide(coats.get(i))));
+              coatsToHide(coats.get(i)),
+              areas.get(i + 1).patches(surface(base, coats, i + 1), light)));
     }
     return steps;
   }
@@ -148,8 +150,11 @@ public final class CoatPredictor {
     return CoatStack.of(optics, any, List.of(coat)).constants(coat.mix());
   }
 
-  /** Coats of a paint, thinned as stated, at which it hides; not whole. */
+  /** Coats of a paint, thinned as stated, at which it hides; not whole, infinite for a varnish. */
   public double coatsToHide(Coat coat) {
+    if (coat.isVarnish()) {
+      return Double.POSITIVE_INFINITY;
+    }
     Viewing viewing = new Viewing(light, optics.surface());
     return new HidingPower(viewing).coatsToHide(constants(coat)) * (1 + coat.thinner());
   }
@@ -184,8 +189,13 @@ public final class CoatPredictor {
   }
 
   private TopSurface surface(Base base, List<Coat> coats, int painted) {
-    Finish own = painted == 0 ? base.finish() : coats.get(painted - 1).finish();
-    return new TopSurface(optics.surface(), own, setting.finish.orElse(own));
+    Finish own = base.finish();
+    Finish top = own;
+    for (Coat coat : coats.subList(0, painted)) {
+      top = coat.finish();
+      own = coat.isVarnish() ? own : top;
+    }
+    return new TopSurface(optics.surface(), own, setting.finish.orElse(top));
   }
 
   private List<Prediction> predictions(Base base, List<Coat> coats) {

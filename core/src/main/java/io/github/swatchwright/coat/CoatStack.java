@@ -51,7 +51,8 @@ final class CoatStack {
    */
   static CoatStack of(ShelfOptics optics, Ground ground, List<Coat> coats) {
     Map<String, OpticalConstants> paints = new LinkedHashMap<>();
-    Stream.concat(ground.mix().stream(), coats.stream().map(Coat::mix))
+    Stream.concat(
+            ground.mix().stream(), coats.stream().filter(coat -> !coat.isVarnish()).map(Coat::mix))
         .flatMap(mix -> mix.parts().stream())
         .map(part -> part.paint().name())
         .forEach(name -> paints.put(optics.of(name).paint().name(), optics.of(name).constants()));
@@ -76,7 +77,9 @@ final class CoatStack {
     List<PaintedArea> areas = new ArrayList<>(List.of(area));
     for (int i = 0; i < coats.size(); i++) {
       Coat coat = coats.get(i);
-      area = area.under(constants(coat.mix()), coat.thickness() * thickness[i], coat.coverage());
+      if (!coat.isVarnish()) {
+        area = area.under(constants(coat.mix()), coat.thickness() * thickness[i], coat.coverage());
+      }
       areas.add(area);
     }
     return areas;

@@ -2,6 +2,7 @@ package io.github.swatchwright.coat;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Prediction;
+import java.util.List;
 
 /**
  * How things look after a coat.
@@ -12,6 +13,7 @@ import io.github.swatchwright.mix.Prediction;
  * @param overDarkest the colour over the darkest part of a pre-highlight
  * @param overLightest the colour over its lightest part
  * @param coatsToHide coats of this paint alone, thinned as it is, at which it hides; not whole
+ * @param patches what is seen close up, the largest share first; one when all coats cover all
  */
 public record CoatStep(
     Coat coat,
@@ -19,4 +21,11 @@ public record CoatStep(
     double contrastRatio,
     Lab overDarkest,
     Lab overLightest,
-    double coatsToHide) {}
+    double coatsToHide,
+    List<SeenPatch> patches) {
+
+  /** Copies the list. */
+  public CoatStep {
+    patches = List.copyOf(patches);
+  }
+}

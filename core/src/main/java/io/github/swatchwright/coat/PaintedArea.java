@@ -3,7 +3,10 @@ package io.github.swatchwright.coat;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -63,6 +66,24 @@ public final class PaintedArea {
     }
     Require.within("number of patches", result.size(), 1, MOST_PATCHES);
     return new PaintedArea(result);
+  }
+
+  /**
+   * Its patches close up, the largest first.
+   *
+   * @param surface from internal to seen reflectance
+   * @param light to see them under
+   */
+  List<SeenPatch> patches(DoubleUnaryOperator surface, TristimulusWeights light) {
+    return patches.stream()
+        .filter(patch -> patch.share > 0)
+        .map(
+            patch -> {
+              double[] seen = Arrays.stream(patch.internal).map(surface).toArray();
+              return new SeenPatch(light.xyz(seen).toLab(), patch.share);
+            })
+        .sorted(Comparator.comparingDouble(SeenPatch::share).reversed())
+        .toList();
   }
 
   /**

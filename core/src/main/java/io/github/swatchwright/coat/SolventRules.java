@@ -12,6 +12,7 @@ import static io.github.swatchwright.paint.Medium.WATER;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Medium;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -26,7 +27,11 @@ public final class SolventRules {
   private static final String MIST =
       "Let it cure, then mist on several dry coats; never flood it. Or put the lacquer first.";
   private static final String BARRIER =
-      "Seal it with an acrylic or lacquer varnish, misted on, and let that cure.";
+      "Seal it with an acrylic varnish, misted on, and let that cure.";
+  private static final String LACQUER_SEAL =
+      "Seal it with a lacquer varnish, misted on, and let that cure.";
+  private static final String FIRST =
+      "Put the lacquer first: no varnish holds against this much lacquer thinner.";
   private static final String CURE = "Let it cure first, and try it on scrap.";
 
   /** One rule for coats, then those that are stricter for washes. */
@@ -52,31 +57,30 @@ public final class SolventRules {
           rule(OIL, ENAMEL, CAREFUL, "white spirit softens oil that hasn't dried through", CURE),
           rule(OIL, OIL, CAREFUL, "white spirit softens oil that hasn't dried through", CURE),
           rule(OIL, WATER, CAREFUL, "water beads on oil", BARRIER),
-          rule(WATER, ACRYLIC, CAREFUL, "water lifts water colour again", sealed("enamel")),
+          rule(WATER, ACRYLIC, CAREFUL, "water lifts water colour again", LACQUER_SEAL),
           rule(WATER, LACQUER, SAFE, "lacquer thinner leaves water colour alone", ""),
           rule(WATER, ENAMEL, SAFE, "white spirit leaves water colour alone", ""),
           rule(WATER, OIL, SAFE, "white spirit leaves water colour alone", ""),
-          rule(WATER, WATER, CAREFUL, "water lifts water colour again", sealed("enamel")));
+          rule(WATER, WATER, CAREFUL, "water lifts water colour again", LACQUER_SEAL));
 
   private static final List<SolventRule> WASHES =
       List.of(
-          rule(ACRYLIC, LACQUER, CLASH, "a wet coat of lacquer thinner lifts acrylic", MIST),
+          rule(
+              ACRYLIC, LACQUER, CLASH, "a wet coat of lacquer thinner lifts acrylic", LACQUER_SEAL),
+          rule(ENAMEL, LACQUER, CLASH, "lacquer thinner wrinkles and lifts enamel", FIRST),
+          rule(OIL, LACQUER, CLASH, "lacquer thinner wrinkles and lifts oil", FIRST),
           rule(ENAMEL, ENAMEL, CLASH, "the white spirit of a wash lifts enamel", BARRIER),
           rule(ENAMEL, OIL, CLASH, "the white spirit of a wash lifts enamel", BARRIER),
           rule(OIL, ENAMEL, CLASH, "the white spirit of a wash lifts oil", BARRIER),
           rule(OIL, OIL, CLASH, "the white spirit of a wash lifts oil", BARRIER),
-          rule(WATER, ACRYLIC, CLASH, "a wash lifts water colour again", sealed("enamel")),
-          rule(WATER, WATER, CLASH, "a wash lifts water colour again", sealed("enamel")));
+          rule(WATER, ACRYLIC, CLASH, "a wash lifts water colour again", LACQUER_SEAL),
+          rule(WATER, WATER, CLASH, "a wash lifts water colour again", LACQUER_SEAL));
 
   private SolventRules() {}
 
   private static SolventRule rule(
       Medium lower, Medium upper, SolventVerdict verdict, String reason, String remedy) {
     return new SolventRule(lower, upper, verdict, reason, remedy);
-  }
-
-  private static String sealed(String medium) {
-    return "Seal it with an " + medium + " or lacquer varnish, misted on, and let that cure.";
   }
 
   /** The rules for coats, one for each lower and upper medium. */
@@ -99,10 +103,39 @@ public final class SolventRules {
    */
   public static SolventRule of(Medium lower, Medium upper, double thinner) {
     Require.nonNegative("thinner", thinner);
-    return (thinner < WASH_FROM ? COATS.stream() : washesFirst())
+    return of(lower, upper, thinner >= WASH_FROM);
+  }
+
+  /**
+   * The rule for one medium over another.
+   *
+   * @param lower the medium below
+   * @param upper the medium on top
+   * @param wash whether the upper coat is a wash or a filter
+   */
+  public static SolventRule of(Medium lower, Medium upper, boolean wash) {
+    return (wash ? washesFirst() : COATS.stream())
         .filter(rule -> rule.lower() == lower && rule.upper() == upper)
         .findFirst()
         .orElseThrow();
+  }
+
+  /**
+   * The varnish to put between two media that clash, chosen so that neither step clashes; empty
+   * when they don't clash, and when no varnish helps.
+   *
+   * @param lower the medium below
+   * @param upper the medium on top
+   * @param wash whether the upper coat is a wash or a filter
+   */
+  public static Optional<Medium> seal(Medium lower, Medium upper, boolean wash) {
+    if (of(lower, upper, wash).verdict() != CLASH) {
+      return Optional.empty();
+    }
+    return Stream.of(ACRYLIC, LACQUER)
+        .filter(varnish -> of(lower, varnish, false).verdict() != CLASH)
+        .filter(varnish -> of(varnish, upper, wash).verdict() != CLASH)
+        .findFirst();
   }
 
   private static Stream<SolventRule> washesFirst() {

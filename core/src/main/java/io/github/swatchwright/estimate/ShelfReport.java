@@ -7,6 +7,7 @@ import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Use;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,9 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
     List<String> problems = new ArrayList<>();
     for (Paint paint : optics.shelf().paints()) {
       Entry entry = entry(paint, optics, light, hidingPower);
-      paint.notComputable().ifPresent(problems::add);
+      if (paint.use() != Use.VARNISH && paint.use() != Use.THINNER) {
+        paint.notComputable().ifPresent(problems::add);
+      }
       lookAlike(entry, entries).ifPresent(problems::add);
       if (paint.whyNotComputable().isEmpty()) {
         problems.addAll(

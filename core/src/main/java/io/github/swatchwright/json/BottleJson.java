@@ -8,23 +8,25 @@ import java.util.OptionalDouble;
 
 /**
  * A paint's bottle: {@code {"leftMillilitres":4.5,"pricePerMillilitre":0.2,
- * "densityGramsPerMillilitre":1.3}}; any may be left out.
+ * "densityGramsPerMillilitre":1.3,"thinner":"odourless spirit"}}; any may be left out.
  */
 final class BottleJson {
   private static final String LEFT = "leftMillilitres";
   private static final String PRICE = "pricePerMillilitre";
   private static final String DENSITY = "densityGramsPerMillilitre";
+  private static final String THINNER = "thinner";
 
   private BottleJson() {}
 
   static Bottle read(JsonElement element) {
-    JsonFields fields = element.fields(LEFT, PRICE, DENSITY);
+    JsonFields fields = element.fields(LEFT, PRICE, DENSITY, THINNER);
     return element.make(
         () ->
             new Bottle(
                 number(fields.optional(LEFT)),
                 number(fields.optional(PRICE)),
-                number(fields.optional(DENSITY))));
+                number(fields.optional(DENSITY)),
+                fields.optional(THINNER).map(JsonElement::text)));
   }
 
   private static OptionalDouble number(Optional<JsonElement> field) {
@@ -44,6 +46,9 @@ final class BottleJson {
     }
     if (bottle.densityGramsPerMillilitre().isPresent()) {
       json.writeNumberField(DENSITY, bottle.densityGramsPerMillilitre().getAsDouble());
+    }
+    if (bottle.thinner().isPresent()) {
+      JsonOutput.text(json, THINNER, bottle.thinner().get());
     }
     json.writeEndObject();
   }

@@ -10,6 +10,7 @@ import io.github.swatchwright.coat.CoatPlan;
 import io.github.swatchwright.coat.CoatStep;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
+import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.PaintAmount;
@@ -88,6 +89,11 @@ public final class CoatJson {
     Rounded.field(json, "coats", coat.coats());
     Rounded.field(json, "thinner", coat.thinner());
     Rounded.field(json, "coverage", coat.coverage());
+    json.writeStringField("bottleUse", coat.mix().parts().get(0).paint().use().word());
+    JsonOutput.text(json, "thinnedWith", Thinner.of(coat.mix()));
+    if (coat.doubt().isPresent()) {
+      JsonOutput.text(json, "doubt", coat.doubt().get());
+    }
   }
 
   private static void writeSteps(JsonGenerator json, List<CoatStep> steps) throws IOException {
@@ -97,13 +103,15 @@ public final class CoatJson {
       write(json, step.coat());
       ColourJson.write(json, step.prediction());
       Rounded.field(json, "contrastRatio", step.contrastRatio());
-      Rounded.field(json, "coatsToHide", step.coatsToHide());
+      if (!step.coat().isVarnish()) {
+        Rounded.field(json, "coatsToHide", step.coatsToHide());
+      }
       ColourJson.write(json, "overDarkest", step.overDarkest());
       ColourJson.write(json, "overLightest", step.overLightest());
       json.writeEndObject();
     }
     json.writeEndArray();
-    if (!steps.isEmpty()) {
+    if (!steps.isEmpty() && !steps.get(steps.size() - 1).coat().isVarnish()) {
       Rounded.field(json, "coatsToHide", steps.get(steps.size() - 1).coatsToHide());
     }
   }

@@ -30,10 +30,10 @@ import java.util.List;
  *  "recipes":[{"drops":[{"paint":"Red oxide","drops":3},{"paint":"Yellow oxide","drops":1}],
  *              "predicted":{"lab":[…],"srgb":"#8B4C2A"},
  *              "interval":{"deltaE00":2.4,"probability":0.8},
- *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match","contrastRatio":0.87,
+ *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match","contrastRatio":0.87,"coatsToHide":1.7,
  *              "acrossLights":{"known":true,"worstDeltaE00":0.9,"light":"A"},
  *              "pricePerMillilitre":0.21,"score":1.6}],
- *  "weighed":74,"complete":true,"provenGap":0,
+ *  "nearestBottle":{…as a recipe…},"weighed":74,"complete":true,"provenGap":0,
  *  "leftOut":["'Bell brass' is metallic, which the model doesn't hold for"]}
  * }</pre>
  */
@@ -60,6 +60,10 @@ public final class MatchJson {
             write(json, ranked);
           }
           json.writeEndArray();
+          if (result.nearestBottle().isPresent()) {
+            json.writeFieldName("nearestBottle");
+            write(json, result.nearestBottle().get());
+          }
           json.writeNumberField("weighed", result.weighed());
           json.writeBooleanField("complete", result.complete());
           Rounded.field(json, "provenGap", result.provenGap());
@@ -106,6 +110,7 @@ public final class MatchJson {
     Rounded.field(json, "expectedDeltaE00", ranked.expectedDeltaE00());
     json.writeStringField("verdict", Verdict.of(ranked.deltaE00()).word());
     Rounded.field(json, "contrastRatio", ranked.contrastRatio());
+    Rounded.field(json, "coatsToHide", ranked.coatsToHide());
     json.writeObjectFieldStart("acrossLights");
     json.writeBooleanField("known", ranked.acrossLights().isPresent());
     if (ranked.acrossLights().isPresent()) {
@@ -167,6 +172,7 @@ public final class MatchJson {
             "nearestDeltaE00",
             "missing",
             "recipes",
+            "nearestBottle",
             "weighed",
             "complete",
             "provenGap",
@@ -186,6 +192,7 @@ public final class MatchJson {
             "expectedDeltaE00",
             "verdict",
             "contrastRatio",
+            "coatsToHide",
             "acrossLights",
             "pricePerMillilitre",
             "score");

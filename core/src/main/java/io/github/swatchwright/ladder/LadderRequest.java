@@ -4,11 +4,10 @@ import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What ladder is asked for.
@@ -34,7 +33,7 @@ public record LadderRequest(
     CoverageWish coverage,
     Optional<Base> base,
     List<Coat> washes,
-    Choice choice,
+    PaintChoice choice,
     double margin) {
 
   /** The most shades in a list. */
@@ -45,26 +44,6 @@ public record LadderRequest(
 
   /** The margin to pure black and white unless another is stated (common practice, weak). */
   public static final double USUAL_MARGIN = 10;
-
-  /**
-   * Which paints to choose from for ends that are colours.
-   *
-   * @param only names of the paints to choose from; empty for all
-   * @param without names of paints to leave out
-   * @param medium the medium to stay in; empty for the one that comes nearest
-   */
-  public record Choice(Set<String> only, Set<String> without, Optional<Medium> medium) {
-    /** Copies the sets. */
-    public Choice {
-      only = Set.copyOf(only);
-      without = Set.copyOf(without);
-    }
-
-    /** The whole shelf. */
-    public static Choice all() {
-      return new Choice(Set.of(), Set.of(), Optional.empty());
-    }
-  }
 
   /** Copies the lists; refuses numbers out of range and lists that don't fit each other. */
   public LadderRequest {
@@ -100,7 +79,7 @@ public record LadderRequest(
         new CoverageWish.Even(),
         Optional.empty(),
         List.of(),
-        Choice.all(),
+        PaintChoice.ALL,
         USUAL_MARGIN);
   }
 
@@ -169,7 +148,7 @@ public record LadderRequest(
   }
 
   /** The same from other paints. */
-  public LadderRequest withChoice(Choice other) {
+  public LadderRequest withChoice(PaintChoice other) {
     return new LadderRequest(
         shades, rungs, order, subject, pot, coverage, base, washes, other, margin);
   }

@@ -8,6 +8,7 @@ import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
@@ -36,9 +37,9 @@ final class ShadeMixes {
 
   private final ShelfOptics optics;
   private final Matcher matcher;
-  private final LadderRequest.Choice choice;
+  private final PaintChoice choice;
 
-  ShadeMixes(ShelfOptics optics, TristimulusWeights light, LadderRequest.Choice choice) {
+  ShadeMixes(ShelfOptics optics, TristimulusWeights light, PaintChoice choice) {
     this.optics = optics;
     this.matcher = Matcher.of(optics, light);
     this.choice = choice;
@@ -125,13 +126,11 @@ final class ShadeMixes {
     if (stated.isPresent()) {
       return List.of(stated.get());
     }
-    Set<String> only = known(choice.only());
-    Set<String> without = known(choice.without());
+    PaintChoice wanted = choice.on(optics.shelf());
     List<Medium> media =
         optics.paints().stream()
             .map(PaintOptics::paint)
-            .filter(paint -> only.isEmpty() || only.contains(paint.name()))
-            .filter(paint -> !without.contains(paint.name()))
+            .filter(wanted::admits)
             .map(Paint::medium)
             .distinct()
             .toList();
@@ -140,12 +139,6 @@ final class ShadeMixes {
           "no paint is left to choose from on the shelf '" + optics.shelf().name() + "'");
     }
     return media;
-  }
-
-  private Set<String> known(Set<String> names) {
-    return names.stream()
-        .map(name -> optics.shelf().paint(name).name())
-        .collect(Collectors.toSet());
   }
 
   private List<Ends> ends(Shade first, Shade last, Medium medium) {
@@ -165,8 +158,7 @@ final class ShadeMixes {
     if (shade instanceof Shade.OfMix stated) {
       return List.of(new Option(stated.mix(), 0));
     }
-    return recipes(((Shade.OfColour) shade).swatch(), choice.only(), choice.without(), medium)
-        .stream()
+    return recipes(((Shade.OfColour) shade).swatch(), choice, medium).stream()
         .map(ranked -> new Option(ranked.recipe().toMix(), ranked.expectedDeltaE00()))
         .toList();
   }
@@ -176,23 +168,20 @@ final class ShadeMixes {
       return stated.mix();
     }
     Medium medium = optics.of(names.iterator().next()).paint().medium();
-    return recipes(((Shade.OfColour) shade).swatch(), names, Set.of(), medium)
+    return recipes(((Shade.OfColour) shade).swatch(), PaintChoice.ALL.withOnly(names), medium)
         .get(0)
         .recipe()
         .toMix();
   }
 
-  private List<RankedRecipe> recipes(
-      Swatch target, Set<String> only, Set<String> without, Medium medium) {
+  private List<RankedRecipe> recipes(Swatch target, PaintChoice from, Medium medium) {
     return matcher
         .match(
             MatchRequest.of(target)
                 .withMostPaints(MOST_PAINTS)
                 .withMostDrops(MOST_DROPS)
                 .withAlternatives(ALTERNATIVES)
-                .withOnly(only)
-                .withWithout(without)
-                .withMedium(medium))
+                .withChoice(from.withMedium(medium)))
         .recipes();
   }
 }

@@ -9,6 +9,7 @@ import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.search.Candidate;
@@ -47,13 +48,19 @@ public final class Catalogue {
   private final ShelfOptics shelf;
   private final TristimulusWeights light;
   private final RecipeSearch search;
+  private final PaintChoice choice;
 
   private Catalogue(
-      Shelf catalogue, ShelfOptics shelf, TristimulusWeights light, RecipeSearch search) {
+      Shelf catalogue,
+      ShelfOptics shelf,
+      TristimulusWeights light,
+      RecipeSearch search,
+      PaintChoice choice) {
     this.catalogue = catalogue;
     this.shelf = shelf;
     this.light = light;
     this.search = search;
+    this.choice = choice;
   }
 
   /**
@@ -64,7 +71,16 @@ public final class Catalogue {
    * @param light the light to look under
    */
   public static Catalogue of(Shelf catalogue, ShelfOptics shelf, TristimulusWeights light) {
-    return new Catalogue(catalogue, shelf, light, new PrunedSearch());
+    return new Catalogue(catalogue, shelf, light, new PrunedSearch(), PaintChoice.ALL);
+  }
+
+  /**
+   * The same with other paints to mix with; names are those of paints on the shelf.
+   *
+   * @throws IllegalArgumentException when a named paint isn't on the shelf
+   */
+  public Catalogue withChoice(PaintChoice paints) {
+    return new Catalogue(catalogue, shelf, light, search, paints.on(shelf.shelf()));
   }
 
   /**
@@ -125,7 +141,9 @@ public final class Catalogue {
       this.mostDrops = mostDrops;
       this.progress = progress;
       for (PaintOptics paint : shelf.paints()) {
-        byMedium.computeIfAbsent(paint.paint().medium(), medium -> new ArrayList<>()).add(paint);
+        if (choice.admits(paint.paint())) {
+          byMedium.computeIfAbsent(paint.paint().medium(), medium -> new ArrayList<>()).add(paint);
+        }
       }
     }
 
@@ -202,6 +220,7 @@ public final class Catalogue {
           catalogue.paints().stream()
               .filter(paint -> !owned.contains(paint.name()))
               .filter(paint -> paint.whyNotComputable().isEmpty())
+              .filter(choice.withOnly(Set.of())::admits)
               .toList();
       double[] without = nearest.stream().mapToDouble(Addition.Nearest::deltaE00).toArray();
       Map<Medium, Screening> screenings = new EnumMap<>(Medium.class);

@@ -5,6 +5,7 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,18 +24,16 @@ record Choice(List<PaintOptics> paints, List<String> leftOut) {
 
   static Choice of(ShelfOptics optics, MatchRequest request) {
     Shelf shelf = optics.shelf();
-    Set<String> only = known(request.only(), shelf);
-    Set<String> without = known(request.without(), shelf);
+    PaintChoice wanted = request.choice().on(shelf);
     List<String> leftOut = new ArrayList<>();
-    shelf.paints().forEach(paint -> paint.notComputable().ifPresent(leftOut::add));
+    shelf.paints().stream()
+        .filter(wanted::admits)
+        .forEach(paint -> paint.notComputable().ifPresent(leftOut::add));
     List<PaintOptics> paints = new ArrayList<>();
     for (PaintOptics each : optics.paints()) {
       Paint paint = each.paint();
-      boolean asked =
-          (only.isEmpty() || only.contains(paint.name()))
-              && !without.contains(paint.name())
-              && request.medium().map(paint.medium()::equals).orElse(true);
-      if (asked && isTarget(paint, request) && !only.contains(paint.name())) {
+      boolean asked = wanted.admits(paint);
+      if (asked && isTarget(paint, request) && !wanted.only().contains(paint.name())) {
         leftOut.add("'" + paint.name() + "' is what is to be matched");
       } else if (asked && paint.dropsLeft() < 1) {
         leftOut.add("'" + paint.name() + "' is used up");
@@ -46,7 +45,7 @@ record Choice(List<PaintOptics> paints, List<String> leftOut) {
       throw new IllegalArgumentException(
           "no paint is left to choose from on the shelf '" + shelf.name() + "'");
     }
-    request.medium().ifPresent(medium -> request.pots().forEach(pot -> check(pot, medium)));
+    wanted.medium().ifPresent(medium -> request.pots().forEach(pot -> check(pot, medium)));
     return new Choice(List.copyOf(paints), List.copyOf(leftOut));
   }
 
@@ -59,12 +58,6 @@ record Choice(List<PaintOptics> paints, List<String> leftOut) {
       throw new IllegalArgumentException(
           "the " + pot.name() + " is " + pot.medium().word() + ", must be " + medium.word());
     }
-  }
-
-  private static Set<String> known(Set<String> names, Shelf shelf) {
-    return names.stream()
-        .map(name -> shelf.paint(name).name())
-        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The media of the paints and the pots; no recipe goes beyond one. */

@@ -4,6 +4,7 @@ import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchSpace;
@@ -20,9 +21,7 @@ import java.util.Set;
  * @param alternatives how many sets of ingredients to propose recipes of, 1 to 50
  * @param ratios how many recipes of each set to propose, 1 to {@value #LARGEST_RATIOS}; with 1, no
  *     two recipes share all ingredients
- * @param only the names of the paints to choose from; empty for the whole shelf
- * @param without the names of paints to leave out
- * @param medium the medium to stay in; empty for any, though one pot always holds one
+ * @param choice which paints of the shelf may be mixed
  * @param pots left-over pots to use as ingredients
  * @param insteadOf the paint that the target is; empty for any other colour
  * @param wishes what else counts
@@ -33,9 +32,7 @@ public record MatchRequest(
     int mostDrops,
     int alternatives,
     int ratios,
-    Set<String> only,
-    Set<String> without,
-    Optional<Medium> medium,
+    PaintChoice choice,
     List<Pot> pots,
     Optional<Substitution> insteadOf,
     Wishes wishes) {
@@ -52,14 +49,12 @@ public record MatchRequest(
   /** The most pots. */
   public static final int MOST_POTS = 20;
 
-  /** Copies the sets; refuses numbers out of range, and a pot named twice. */
+  /** Copies the list; refuses numbers out of range, and a pot named twice. */
   public MatchRequest {
     Require.within("paints", mostPaints, 1, Recipe.MOST_PAINTS);
     Require.within("max-drops", mostDrops, 1, LARGEST_DROPS);
     Require.within("alternatives", alternatives, 1, LARGEST_ALTERNATIVES);
     Require.within("ratios", ratios, 1, LARGEST_RATIOS);
-    only = Set.copyOf(only);
-    without = Set.copyOf(without);
     pots = List.copyOf(pots);
     Require.within("number of pots", pots.size(), 0, MOST_POTS);
     for (int i = 0; i < pots.size(); i++) {
@@ -74,57 +69,24 @@ public record MatchRequest(
   /** Up to three paints in up to twelve drops, five recipes, from the whole shelf. */
   public static MatchRequest of(Swatch target) {
     return new MatchRequest(
-        target,
-        3,
-        12,
-        5,
-        1,
-        Set.of(),
-        Set.of(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Wishes.NONE);
+        target, 3, 12, 5, 1, PaintChoice.ALL, List.of(), Optional.empty(), Wishes.NONE);
   }
 
-  /** The same for what is to stand in for a paint: its colour is the target, it no ingredient. */
+  /**
+   * The same for a mix that replaces a paint; the paint's colour is the target, and it isn't used.
+   */
   public static MatchRequest of(Substitution substitution) {
     return of(substitution.target()).with(Optional.of(substitution));
   }
 
   private MatchRequest with(Optional<Substitution> paint) {
     return new MatchRequest(
-        target,
-        mostPaints,
-        mostDrops,
-        alternatives,
-        ratios,
-        only,
-        without,
-        medium,
-        pots,
-        paint,
-        wishes);
+        target, mostPaints, mostDrops, alternatives, ratios, choice, pots, paint, wishes);
   }
 
   private MatchRequest with(int paints, int drops, int sets, int ratiosEach) {
     return new MatchRequest(
-        target, paints, drops, sets, ratiosEach, only, without, medium, pots, insteadOf, wishes);
-  }
-
-  private MatchRequest with(Set<String> names, Set<String> others, Optional<Medium> wanted) {
-    return new MatchRequest(
-        target,
-        mostPaints,
-        mostDrops,
-        alternatives,
-        ratios,
-        names,
-        others,
-        wanted,
-        pots,
-        insteadOf,
-        wishes);
+        target, paints, drops, sets, ratiosEach, choice, pots, insteadOf, wishes);
   }
 
   /** The same with another most number of paints, 1 to 4. */
@@ -147,50 +109,36 @@ public record MatchRequest(
     return with(mostPaints, mostDrops, alternatives, recipes);
   }
 
+  /** The same from other paints. */
+  public MatchRequest withChoice(PaintChoice paints) {
+    return new MatchRequest(
+        target, mostPaints, mostDrops, alternatives, ratios, paints, pots, insteadOf, wishes);
+  }
+
   /** The same from the named paints alone. */
   public MatchRequest withOnly(Set<String> names) {
-    return with(names, without, medium);
+    return withChoice(choice.withOnly(names));
   }
 
   /** The same leaving out the named paints. */
   public MatchRequest withWithout(Set<String> names) {
-    return with(only, names, medium);
+    return withChoice(choice.withWithout(names));
   }
 
   /** The same within one medium. */
   public MatchRequest withMedium(Medium wanted) {
-    return with(only, without, Optional.of(wanted));
+    return withChoice(choice.withMedium(wanted));
   }
 
   /** The same with left-over pots for ingredients. */
   public MatchRequest withPots(List<Pot> leftOver) {
     return new MatchRequest(
-        target,
-        mostPaints,
-        mostDrops,
-        alternatives,
-        ratios,
-        only,
-        without,
-        medium,
-        leftOver,
-        insteadOf,
-        wishes);
+        target, mostPaints, mostDrops, alternatives, ratios, choice, leftOver, insteadOf, wishes);
   }
 
   /** The same with other wishes. */
   public MatchRequest withWishes(Wishes others) {
     return new MatchRequest(
-        target,
-        mostPaints,
-        mostDrops,
-        alternatives,
-        ratios,
-        only,
-        without,
-        medium,
-        pots,
-        insteadOf,
-        others);
+        target, mostPaints, mostDrops, alternatives, ratios, choice, pots, insteadOf, others);
   }
 }

@@ -2,6 +2,7 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a shelf can do for a target.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param request what was asked for
  * @param recipes proposals; sets of ingredients in the order of their best scores, and each set's
  *     recipes together
+ * @param nearestBottle the single bottle that comes nearest as it is; empty when only pots are used
  * @param weighed how many recipes were weighed to choose them
  * @param reach whether the target is within reach, and what is missing if not
  * @param complete whether the search got to its end; false when it was stopped
@@ -21,6 +23,7 @@ public record MatchResult(
     Lab target,
     MatchRequest request,
     List<RankedRecipe> recipes,
+    Optional<RankedRecipe> nearestBottle,
     int weighed,
     Reach reach,
     boolean complete,

@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -121,11 +122,18 @@ public final class Matcher {
         weighing.lab(),
         request,
         bestOfEachSet(inOrder, request),
+        nearestBottle(choice, weighing),
         weighed.size(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
         searching.complete(),
         searching.gap(nearest),
         choice.leftOut());
+  }
+
+  private static Optional<RankedRecipe> nearestBottle(Choice choice, Weighing weighing) {
+    return choice.paints().stream()
+        .map(each -> weighing.weigh(new Recipe(List.of(new Recipe.Drops(each.paint(), 1)))))
+        .min(Comparator.comparingDouble(RankedRecipe::deltaE00));
   }
 
   private static RankedRecipe nearest(List<RankedRecipe> recipes) {

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param expectedDeltaE00 mean difference to expect, with the paints' errors and the scatter of
  *     drops
  * @param contrastRatio how well one coat of the mix hides, 0 to 1
+ * @param coatsToHide coats of the mix at which it hides, not whole, above 0
  * @param acrossLights how well it keeps matching when the light changes; known only when the
  *     reflectance of the target and of every paint in it was measured
  * @param pricePerMillilitre what a millilitre of it costs; known only when every paint's price is;
@@ -26,6 +27,7 @@ public record RankedRecipe(
     double deltaE00,
     double expectedDeltaE00,
     double contrastRatio,
+    double coatsToHide,
     Optional<AcrossLights> acrossLights,
     OptionalDouble pricePerMillilitre,
     double score) {
@@ -37,6 +39,7 @@ public record RankedRecipe(
         deltaE00,
         expectedDeltaE00,
         contrastRatio,
+        coatsToHide,
         acrossLights,
         pricePerMillilitre,
         newScore);

@@ -6,6 +6,7 @@ import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -65,7 +66,7 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
   public static ShelfReach of(ShelfOptics optics, TristimulusWeights light) {
     MixCloud cloud = new MixCloud(new Viewing(light, optics.surface()));
     Map<Medium, List<PaintOptics>> byMedium = new EnumMap<>(Medium.class);
-    for (PaintOptics paint : optics.paints()) {
+    for (PaintOptics paint : mixed(optics)) {
       byMedium.computeIfAbsent(paint.paint().medium(), medium -> new ArrayList<>()).add(paint);
     }
     byMedium.values().forEach(cloud::add);
@@ -77,6 +78,11 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
     List<Asked> asked =
         grid(light).stream().map(lab -> new Asked(lab, nearest(lab, points, cloud))).toList();
     return new ShelfReach(asked, points.stream().map(MixCloud.Point::lab).toList(), gaps(asked));
+  }
+
+  /** What is mixed by default. */
+  private static List<PaintOptics> mixed(ShelfOptics optics) {
+    return optics.paints().stream().filter(one -> PaintChoice.ALL.admits(one.paint())).toList();
   }
 
   /** How much of the grid is within reach, 0 to 1. */

@@ -8,6 +8,7 @@ import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
+import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.paint.Swatch;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,13 +26,16 @@ record Weighing(MixPredictor predictor, Swatch target, Lab lab) {
   RankedRecipe weigh(Recipe recipe) {
     Prediction prediction = predictor.predict(recipe);
     Mix mix = recipe.toMix();
+    HidingPower hiding = new HidingPower(predictor.viewing());
+    OpticalConstants constants = predictor.constants(mix);
     double expected = prediction.spread().expectedDeltaE00(lab);
     return new RankedRecipe(
         recipe,
         prediction,
         Ciede2000.deltaE(lab, prediction.lab()),
         expected,
-        new HidingPower(predictor.viewing()).contrastRatio(predictor.constants(mix), Film.COAT),
+        hiding.contrastRatio(constants, Film.COAT),
+        hiding.coatsToHide(constants),
         acrossLights(mix, prediction),
         pricePerMillilitre(recipe),
         expected);

@@ -1,6 +1,7 @@
 package io.github.swatchwright.paint;
 
 import io.github.swatchwright.argument.Require;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,30 +11,56 @@ import java.util.OptionalDouble;
  * @param pricePerMillilitre what a millilitre costs, 0 to a million, in any currency that the whole
  *     shelf shares; empty when it isn't known
  * @param densityGramsPerMillilitre what a millilitre weighs, 0.5 to 5 g; empty when it isn't known
+ * @param thinner what thins it, 1 to {@value #LONGEST_THINNER} characters on one line; empty for
+ *     what usually thins its medium
  */
 public record Bottle(
     OptionalDouble leftMillilitres,
     OptionalDouble pricePerMillilitre,
-    OptionalDouble densityGramsPerMillilitre) {
+    OptionalDouble densityGramsPerMillilitre,
+    Optional<String> thinner) {
+
+  /** The longest name of a thinner. */
+  public static final int LONGEST_THINNER = 60;
 
   /** Nothing is written down. */
   public static final Bottle UNSTATED = new Bottle(OptionalDouble.empty(), OptionalDouble.empty());
 
-  /** Refuses numbers out of range. */
+  /** Refuses numbers out of range, and a thinner without a name. */
   public Bottle {
     leftMillilitres.ifPresent(left -> Require.within("leftMillilitres", left, 0, 10_000));
     pricePerMillilitre.ifPresent(price -> Require.within("pricePerMillilitre", price, 0, 1e6));
     densityGramsPerMillilitre.ifPresent(
         density -> Require.within("densityGramsPerMillilitre", density, 0.5, 5));
+    thinner.ifPresent(Bottle::checkThinner);
+  }
+
+  private static void checkThinner(String name) {
+    boolean unprintable = name.chars().anyMatch(Character::isISOControl);
+    if (name.isBlank() || name.length() > LONGEST_THINNER || unprintable) {
+      throw new IllegalArgumentException(
+          "thinner has "
+              + name.length()
+              + " characters, must have 1 to "
+              + LONGEST_THINNER
+              + " on one line and not be blank");
+    }
   }
 
   /** A bottle that wasn't weighed. */
   public Bottle(OptionalDouble leftMillilitres, OptionalDouble pricePerMillilitre) {
-    this(leftMillilitres, pricePerMillilitre, OptionalDouble.empty());
+    this(leftMillilitres, pricePerMillilitre, OptionalDouble.empty(), Optional.empty());
   }
 
   /** This bottle with the density of its paint, 0.5 to 5 g/ml. */
   public Bottle withDensity(double gramsPerMillilitre) {
-    return new Bottle(leftMillilitres, pricePerMillilitre, OptionalDouble.of(gramsPerMillilitre));
+    return new Bottle(
+        leftMillilitres, pricePerMillilitre, OptionalDouble.of(gramsPerMillilitre), thinner);
+  }
+
+  /** This bottle with a thinner of its own. */
+  public Bottle withThinner(String name) {
+    return new Bottle(
+        leftMillilitres, pricePerMillilitre, densityGramsPerMillilitre, Optional.of(name));
   }
 }

@@ -359,6 +359,9 @@ public record Paint(
     if (effect.isPresent()) {
       return Optional.of("is " + effect.get().word() + ", which the model doesn't hold for");
     }
+    if (use == Use.VARNISH || use == Use.THINNER) {
+      return Optional.of("is a " + use.word() + ", which has no colour");
+    }
     return masstone.isPresent() || optics.isPresent()
         ? Optional.empty()
         : Optional.of("has no masstone");

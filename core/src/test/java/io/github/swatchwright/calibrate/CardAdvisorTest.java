@@ -9,6 +9,7 @@ import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.mix.SyntheticPigments;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -48,7 +49,7 @@ class CardAdvisorTest {
   }
 
   private static Recipe random(ShelfOptics optics, List<WantedMix> wanted, Random random) {
-    List<Recipe> possible = PossibleCards.of(optics, wanted);
+    List<Recipe> possible = PossibleCards.of(optics, PaintChoice.ALL, wanted);
     return possible.get(random.nextInt(possible.size()));
   }
 
@@ -60,7 +61,7 @@ class CardAdvisorTest {
       Random random = new Random(number);
       Shelf shelf = eight(invented);
       ShelfOptics before = ShelfOptics.estimate(shelf);
-      List<Recipe> mixes = ShelfSample.of(before, 10_000 + number);
+      List<Recipe> mixes = ShelfSample.of(before, PaintChoice.ALL, 10_000 + number);
       NextCards named = CardAdvisor.of(before, ERRORS).forShelf(number, 2);
       List<WantedMix> wanted =
           mixes.stream().map(mix -> WantedMix.of(mix, predictor(before))).toList();
@@ -107,7 +108,7 @@ class CardAdvisorTest {
       Random random = new Random(number);
       Shelf shelf = eight(invented);
       ShelfOptics before = ShelfOptics.estimate(shelf);
-      List<Recipe> some = ShelfSample.of(before, number).subList(0, TARGETS);
+      List<Recipe> some = ShelfSample.of(before, PaintChoice.ALL, number).subList(0, TARGETS);
       List<Swatch> targets =
           some.stream().<Swatch>map(mix -> new Swatch.OfLab(invented.colour(parts(mix)))).toList();
       NextCards named = CardAdvisor.of(before, ERRORS).forTargets(targets, 2);

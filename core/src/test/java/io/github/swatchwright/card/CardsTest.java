@@ -77,6 +77,7 @@ class CardsTest {
         found.target(),
         found.request(),
         found.recipes(),
+        found.nearestBottle(),
         found.weighed(),
         found.reach(),
         found.complete(),

@@ -15,6 +15,7 @@ import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -22,7 +23,7 @@ import io.github.swatchwright.testdata.DemoShelf;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -189,11 +190,9 @@ class CoverageTest {
     for (int rung : new int[] {3, 0, 1}) {
       shades.add(new Shade.OfColour(new Swatch.OfLab(bare.rungs().get(rung).prediction().lab())));
     }
-    LadderRequest.Choice choice =
-        new LadderRequest.Choice(
-            java.util.Set.of("Bright orange", "Yellow oxide", "Red oxide", "Burnt umber"),
-            java.util.Set.of(),
-            Optional.empty());
+    PaintChoice choice =
+        PaintChoice.ALL.withOnly(
+            Set.of("Bright orange", "Yellow oxide", "Red oxide", "Burnt umber"));
     Ladder ladder =
         PLANNER.plan(
             LadderRequest.of(shades, 4)
