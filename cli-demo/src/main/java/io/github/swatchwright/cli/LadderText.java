@@ -89,8 +89,11 @@ record LadderText(Output output, Illuminant light) {
     if (rung.letDown() > 0) {
       LetDown small = ladder.letDown().orElseThrow();
       drops(verb, rung.letDown(), small.strong().name() + " let down with " + small.mild().name());
-      if (ladder.rungs().stream().filter(other -> other.letDown() > 0).findFirst().orElseThrow()
-          == rung) {
+      if (ladder.rungs().stream()
+          .filter(other -> other.letDown() > 0)
+          .findFirst()
+          .orElseThrow()
+          .equals(rung)) {
         output.line(
             "     %-11s in a cup of its own: %d %s of %s in %d of %s",
             "let down",

@@ -18,7 +18,11 @@ final class PaintChoiceOptions {
   @Option(
       names = "--only",
       paramLabel = "NAMES",
-      description = "Use these paints alone; separate names by commas, or give the option again.")
+      description = {
+        "Use these paints alone; separate names by commas, or give the option again.",
+        "The others still tell how much light the surface reflects: the darkest paint of the shelf"
+            + " limits it. A shelf of these paints alone may so give slightly other colours."
+      })
   List<String> only = new ArrayList<>();
 
   @Option(

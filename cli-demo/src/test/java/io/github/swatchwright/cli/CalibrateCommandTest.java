@@ -135,7 +135,7 @@ class CalibrateCommandTest {
     Run again =
         Run.of("calibrate", cards(CARD), "--shelf", better(), "--fit-surface", "--out", other());
     assertThat(again.status()).isEqualTo(2);
-    assertThat(again.err()).contains("has learnt from cards under a surface already");
+    assertThat(again.err()).contains("has learned from cards under a surface already");
   }
 
   @Test

@@ -63,7 +63,7 @@ class LadderCommandTest {
 
   @Test
   void tellsWhatToAddInWords() {
-    Run run = Run.of("ladder", "Deckhouse cream", "Quay-mud brown", "--rungs", "2");
+    Run run = Run.of("ladder", "Deckhouse cream", "Quay-mud brown", "--rungs", "4");
 
     assertThat(run.out())
         .contains("start with", "drops  Deckhouse cream", "add", "From a distance", "Light  D65");
@@ -96,7 +96,7 @@ class LadderCommandTest {
           --order=up|#C8642A|#3B2A22|--order is 'up', must be one of dark-to-light, light-to-dark
           --for=moss|#C8642A|#3B2A22|--for is 'moss', must be one of rust, fading, wood, rubber, metal
           --shares=.5,.5|#C8642A|#3B2A22|there are 2 shares, must be as many as rungs: 4
-          --area=-3|#C8642A|#3B2A22|--area is -3.0, must be a finite number above 0
+          --area=-3|#C8642A|#3B2A22|--area in cm² is -3.0, must be within [0.01, 1000000.0]
           --wash=Rust-brown wash:2@1:-4|#C8642A|#3B2A22|thinner in 'Rust-brown wash' is -4.0, must be within [0.0, 1000.0]
           --colours=none.json|#C8642A|#3B2A22|give two ends or --colours, not both
           """)

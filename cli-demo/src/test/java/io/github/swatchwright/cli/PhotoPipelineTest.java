@@ -16,11 +16,14 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** From a photo to shades, a ladder and its coverages, with the README's own commands. */
+/**
+ * From a photo to shades, a ladder and its coverages, with the commands that the documentation
+ * shows.
+ */
 class PhotoPipelineTest {
 
   private static List<String> commands() throws IOException {
-    return Files.readString(Path.of("../README.md"))
+    return Files.readString(Path.of("docs/commands.md"))
         .lines()
         .dropWhile(line -> !line.startsWith("## From a photo"))
         .dropWhile(line -> !line.equals("```"))

@@ -45,7 +45,8 @@ public final class PaintOptics {
     if (!surface.equals(fittedUnder)) {
       OpticsState.seeThrough(state, fittedUnder, surface);
     }
-    return new PaintOptics(paint, own.belief.about(state).widened(paint.optics().get().widthScale()), own.scattering);
+    return new PaintOptics(
+        paint, own.belief.about(state).widened(paint.optics().get().widthScale()), own.scattering);
   }
 
   private static PaintOptics estimate(Paint paint, Swatch masstone, Saunderson surface) {

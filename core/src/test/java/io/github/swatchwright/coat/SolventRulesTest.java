@@ -101,7 +101,7 @@ class SolventRulesTest {
   @Test
   void cautionsGoWithTheMedia() {
     assertThat(Caution.forMedia(List.of(Medium.ACRYLIC)))
-        .containsExactly(Caution.DUST, Caution.DATA_SHEET);
+        .containsExactly(Caution.ACRYLIC_MIST, Caution.DUST, Caution.DATA_SHEET);
     assertThat(Caution.forMedia(List.of(Medium.ACRYLIC, Medium.ENAMEL)))
         .contains(Caution.EXTRACTION, Caution.FLAMES, Caution.OILY_RAGS, Caution.DATA_SHEET);
     assertThat(Caution.forMedia(List.of(Medium.LACQUER))).contains(Caution.ISOCYANATES);

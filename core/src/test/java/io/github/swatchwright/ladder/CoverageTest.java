@@ -144,8 +144,9 @@ class CoverageTest {
     Ladder ladder =
         PLANNER.plan(request().withCoverage(new CoverageWish.OfLook(new Swatch.OfLab(wanted))));
 
-    // The pull towards usual shares costs up to 0.1 a unit of share.
-    assertThat(Ciede2000.deltaE(ladder.look(), wanted)).isLessThan(0.1);
+    // The pot is planned again for the shares found, and its whole drops move the shades a little;
+    // 0.8 is what half of the observers notice (ISO/TR 28642, from memory).
+    assertThat(Ciede2000.deltaE(ladder.look(), wanted)).isLessThan(0.8);
   }
 
   @Test

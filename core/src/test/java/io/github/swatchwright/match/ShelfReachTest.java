@@ -7,6 +7,7 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -18,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class ShelfReachTest {
 
   private static Paint paint(String name, double l, double a, double b) {
-    return Paint.of(name, Medium.ACRYLIC, new Swatch.OfLab(Lab.ofD65(l, a, b)));
+    return Paint.of(name, Medium.ACRYLIC, new Swatch.OfLab(Lab.ofD65(l, a, b)))
+        .withMake(Make.READY_MIXED);
   }
 
   private static ShelfReach reach(Paint... paints) {
