@@ -74,7 +74,7 @@ class CalibrationTest {
     Calibration calibration = Calibration.of(shelf, new CardSet(cards), EXACT);
     double worst = worst(invented, calibration.shelf(), names);
     System.out.printf(Locale.ROOT, "exact ladders and drawdowns: worst mix ΔE00 %.4f%n", worst);
-    // The bound that the issue sets.
+    // The bound that is aimed at.
     assertThat(worst).isLessThanOrEqualTo(0.05);
     assertThat(calibration.contradictions()).isEmpty();
   }

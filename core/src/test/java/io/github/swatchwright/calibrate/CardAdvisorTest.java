@@ -19,11 +19,9 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Named cards are painted on invented shelves, and must help more than any card would. */
-@Tag("statistics")
 class CardAdvisorTest {
   private static final int SHELVES = 40;
   private static final int TARGETS = 4;

@@ -105,7 +105,7 @@ class CorrectorTest {
         reached,
         stayedAway);
     assertThat(possible).isGreaterThan(POTS / 2);
-    // The bound that the issue sets.
+    // The bound that is aimed at.
     assertThat(reached).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * possible));
   }
 

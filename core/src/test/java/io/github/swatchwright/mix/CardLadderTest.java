@@ -73,7 +73,7 @@ class CardLadderTest {
                 rung.errors.getPercentile(90),
                 100 * rung.held(),
                 rung.errors.getN()));
-    // The bounds that the issue sets.
+    // The bounds that are aimed at.
     assertThat(rung("+ one 1:5 card each").median()).isLessThanOrEqualTo(2.1);
     assertThat(rung("+ a 1:1 card each").median()).isLessThanOrEqualTo(1.5);
     assertThat(rung("ladders with reflectances").median()).isLessThanOrEqualTo(0.5);
