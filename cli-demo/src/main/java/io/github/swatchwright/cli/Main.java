@@ -186,6 +186,7 @@ public final class Main {
     commands.put("ladder", LadderCommand::new);
     commands.put("coat", CoatCommand::new);
     commands.put("sample", SampleCommand::new);
+    commands.put("sheet", SheetCommand::new);
     commands.put("calibrate", CalibrateCommand::new);
     commands.put("shelf", ShelfCommand::new);
     commands.put("notebook", NotebookCommand::new);

@@ -39,6 +39,7 @@ class EveryCommandTest {
           "sample */photo.png",
           "calibrate */cards.json --out */better.json",
           "shelf",
+          "sheet --names Grey --out */sheet.html",
           "notebook */notes.jsonl");
 
   private static Stream<CommandSpec> commands() {

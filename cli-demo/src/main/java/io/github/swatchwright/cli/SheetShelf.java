@@ -1,0 +1,158 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.calibrate.CardSet;
+import io.github.swatchwright.calibrate.PartsBy;
+import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Hiding;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.sheet.FieldReading;
+import io.github.swatchwright.sheet.SheetReading;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What was read of a sheet, as paints of a shelf and as test cards. */
+final class SheetShelf {
+  private static final double LEAST_ERROR = 0.3;
+
+  /** The largest error that a shelf or a card may state. */
+  private static final double MOST_ERROR = 20;
+
+  private SheetShelf() {}
+
+  /** A colour that is given as {@code #RRGGBB} or {@code lab(…)}. */
+  static Lab labOf(String text) {
+    String trimmed = text.trim();
+    if (trimmed.startsWith("#")) {
+      return Srgb.parse(trimmed).toLab();
+    }
+    if (trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")) {
+      return Lab.parse(trimmed);
+    }
+    throw new IllegalArgumentException(
+        "--paper-white: '" + text + "' must be #RRGGBB or lab(L, a, b)");
+  }
+
+  /**
+   * The paints that were read, on a shelf with those that were there before.
+   *
+   * @param before the shelf that they are added to, if any
+   * @param replace whether a paint that is there already may be replaced
+   * @throws IllegalArgumentException when none was read, or one is there already
+   */
+  static Shelf shelf(
+      List<SheetReading> pages, Optional<Shelf> before, Finish finish, boolean replace) {
+    Map<String, Paint> paints = new LinkedHashMap<>();
+    before.ifPresent(shelf -> shelf.paints().forEach(paint -> paints.put(paint.name(), paint)));
+    int there = paints.size();
+    int read = 0;
+    List<String> clashes = new ArrayList<>();
+    for (SheetReading page : pages) {
+      for (FieldReading field : page.fields()) {
+        if (field.read().isPresent() && !field.field().isMix()) {
+          String name = field.field().label();
+          Paint old = paints.get(name);
+          if (old != null && !replace) {
+            clashes.add("'" + name + "'");
+          }
+          Medium medium = page.layout().page().medium();
+          paints.put(name, paint(name, field.read().get(), medium, finish, old));
+          read++;
+        }
+      }
+    }
+    if (read == 0 && there == 0) {
+      throw new IllegalArgumentException("no field of the sheet could be read as a paint");
+    }
+    if (!clashes.isEmpty()) {
+      throw new IllegalArgumentException(
+          "on the shelf already: "
+              + String.join(", ", clashes)
+              + "; --replace takes what was read instead of what is there");
+    }
+    String name = before.map(Shelf::name).orElse("Sheet " + pages.get(0).layout().page().sheet());
+    return before
+        .map(shelf -> new Shelf(name, List.copyOf(paints.values()), shelf.surface()))
+        .orElseGet(() -> Shelf.of(name, List.copyOf(paints.values())));
+  }
+
+  /** A paint; what a sheet can't tell is taken over from the paint of that name, if any. */
+  private static Paint paint(
+      String name,
+      FieldReading.Read read,
+      Medium medium,
+      Finish finish,
+      @org.jspecify.annotations.Nullable Paint old) {
+    Paint fresh =
+        Paint.of(
+                name,
+                old == null ? medium : old.medium(),
+                new Swatch.OfLab(read.drawdown().masstone()))
+            .withFinish(old == null ? finish : old.finish());
+    if (old != null) {
+      fresh =
+          fresh
+              .withMake(old.make())
+              .withDropMillilitres(old.dropMillilitres())
+              .withBottle(old.bottle())
+              .withUse(old.use())
+              .withThinned(old.thinned())
+              .withNotes(old.notes());
+    }
+    return fresh
+        .withSwatchError(Math.max(LEAST_ERROR, Math.min(MOST_ERROR, round(read.masstoneError()))))
+        .withHiding(
+            new Hiding.ContrastRatio(Math.rint(1000 * read.drawdown().contrastRatio()) / 1000));
+  }
+
+  private static double round(double value) {
+    return Math.rint(100 * value) / 100;
+  }
+
+  /** The mixes that were read, as test cards; empty when there are none. */
+  static Optional<CardSet> cards(List<SheetReading> pages) {
+    List<TestCard> cards = new ArrayList<>();
+    for (SheetReading page : pages) {
+      for (FieldReading field : page.fields()) {
+        if (field.read().isPresent() && field.field().isMix()) {
+          cards.add(card(field.field().label().substring(1), field.read().get()));
+        }
+      }
+    }
+    return cards.isEmpty() ? Optional.empty() : Optional.of(new CardSet(cards));
+  }
+
+  private static TestCard card(String mix, FieldReading.Read read) {
+    List<TestCard.Part> parts = new ArrayList<>();
+    for (String part : mix.split(",", -1)) {
+      int colon = part.lastIndexOf(':');
+      try {
+        parts.add(
+            new TestCard.Part(
+                part.substring(0, Math.max(0, colon)).strip(),
+                Double.parseDouble(part.substring(colon + 1).strip())));
+      } catch (NumberFormatException e) {
+        throw new IllegalArgumentException(
+            "the mix '" + mix + "' of a field isn't of the form Name:3, Other name:1", e);
+      }
+    }
+    return new TestCard(
+        parts,
+        PartsBy.VOLUME,
+        new Swatch.OfLab(read.drawdown().masstone()),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.of(Math.max(LEAST_ERROR, Math.min(MOST_ERROR, round(read.masstoneError())))),
+        Optional.empty());
+  }
+}

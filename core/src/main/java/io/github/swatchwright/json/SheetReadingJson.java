@@ -1,0 +1,75 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.sheet.FieldReading;
+import io.github.swatchwright.sheet.SheetReading;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * What photos of a sheet say, as JSON: {@code fields}, each with its {@code label}, {@code lab} and
+ * {@code srgb} at full hiding with {@code error}, {@code hiding} as a contrast ratio, the colours
+ * read over black and over paper, the share {@code leftOut}, and {@code doubts}. A field that
+ * couldn't be read has {@code doubts} alone.
+ */
+public final class SheetReadingJson {
+  private SheetReadingJson() {}
+
+  /** The pages as one JSON object. */
+  public static String toText(List<SheetReading> pages) {
+    return JsonOutput.object(
+        json -> {
+          json.writeArrayFieldStart("pages");
+          for (SheetReading page : pages) {
+            json.writeStartObject();
+            json.writeStringField("sheet", page.layout().page().sheet());
+            json.writeNumberField("page", page.layout().page().page());
+            json.writeNumberField("pages", page.layout().page().pages());
+            json.writeStringField("reference", page.reference());
+            ColourJson.write(json, "paper", page.paper());
+            texts(json, page.doubts());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("fields");
+          for (SheetReading page : pages) {
+            for (FieldReading field : page.fields()) {
+              write(json, field);
+            }
+          }
+          json.writeEndArray();
+        });
+  }
+
+  private static void write(JsonGenerator json, FieldReading field) throws IOException {
+    json.writeStartObject();
+    JsonOutput.text(json, field.field().isMix() ? "mix" : "paint", name(field));
+    if (field.read().isPresent()) {
+      FieldReading.Read read = field.read().get();
+      ColourJson.writeFields(json, read.drawdown().masstone());
+      Rounded.field(json, "error", read.masstoneError());
+      Rounded.field(json, "hiding", read.drawdown().contrastRatio());
+      ColourJson.write(json, "overBlack", read.overBlack());
+      ColourJson.write(json, "overPaper", read.overPaper());
+      ColourJson.write(json, "black", read.black());
+      ColourJson.write(json, "paper", read.paper());
+      Rounded.field(json, "readError", read.error());
+      Rounded.field(json, "leftOut", field.leftOut());
+    }
+    texts(json, field.doubts());
+    json.writeEndObject();
+  }
+
+  private static String name(FieldReading field) {
+    String label = field.field().label();
+    return field.field().isMix() ? label.substring(1) : label;
+  }
+
+  private static void texts(JsonGenerator json, List<String> texts) throws IOException {
+    json.writeArrayFieldStart("doubts");
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+}

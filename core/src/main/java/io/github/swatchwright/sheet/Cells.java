@@ -1,0 +1,151 @@
+package io.github.swatchwright.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Small squares of an area of the sheet, each a mean of the photo's pixels divided by the light
+ * there, and what they have in common.
+ */
+final class Cells {
+  /** Distance of cells, mm. */
+  private static final double PITCH = 0.5;
+
+  /** Cells nearer to the bare base than this share of the paint's distance are gaps. */
+  private static final double GAP = 0.3;
+
+  /** The least difference from the base, in natural logarithms, by which paint can be told. */
+  private static final double TOLD = 0.25;
+
+  private final List<double[]> lights = new ArrayList<>();
+  private int all;
+  private int glare;
+
+  /** One colour of an area. */
+  static final class Common {
+    private final double[] rgb;
+    private final double used;
+    private final double spread;
+    private final double glare;
+
+    Common(double[] rgb, double used, double spread, double glare) {
+      this.rgb = rgb;
+      this.used = used;
+      this.spread = spread;
+      this.glare = glare;
+    }
+
+    double[] rgb() {
+      return rgb;
+    }
+
+    double used() {
+      return used;
+    }
+
+    double spread() {
+      return spread;
+    }
+
+    double glare() {
+      return glare;
+    }
+  }
+
+  private Cells() {}
+
+  static Cells of(
+      SheetPhoto photo, Flattening flat, FieldPlace place, PaperLight paper, Area area) {
+    Cells cells = new Cells();
+    double middleX = area.left() + area.width() / 2;
+    double middleY = area.top() + area.height() / 2;
+    int half = half(flat, middleX, middleY);
+    double[] rgb = new double[3];
+    for (double y = area.top() + PITCH / 2; y < area.bottom(); y += PITCH) {
+      for (double x = area.left() + PITCH / 2; x < area.right(); x += PITCH) {
+        cells.all++;
+        Spot at = flat.at(x + place.dx(), y + place.dy());
+        if (!photo.mean(at.x(), at.y(), half, rgb)) {
+          cells.glare++;
+        } else if (!paper.isAtEdge(x, y)) {
+          double[] light = paper.at(x, y);
+          cells.lights.add(new double[] {rgb[0] / light[0], rgb[1] / light[1], rgb[2] / light[2]});
+        }
+      }
+    }
+    return cells;
+  }
+
+  /** Half the side of the squares of pixels that make a cell. */
+  static int half(Flattening flat, double x, double y) {
+    return (int) Math.max(0, Math.min(4, Math.round(0.25 * flat.pixelsPerMillimetre(x, y) - 0.3)));
+  }
+
+  boolean isEmpty() {
+    return lights.size() < 8;
+  }
+
+  /** The colour that a share of the cells is darker than; for a base that paint may spill onto. */
+  double[] quantiles(double share) {
+    double[] rgb = new double[3];
+    for (int channel = 0; channel < 3; channel++) {
+      int c = channel;
+      rgb[c] = PaperLight.quantile(lights.stream().mapToDouble(cell -> cell[c]).toArray(), share);
+    }
+    return rgb;
+  }
+
+  /** What the cells have in common when gaps, through which the base shows, are left out. */
+  Common common(double[] base) {
+    double[] distances = lights.stream().mapToDouble(cell -> distance(cell, base)).toArray();
+    double far = PaperLight.quantile(distances, 0.75);
+    List<double[]> paint = new ArrayList<>();
+    for (int i = 0; i < distances.length; i++) {
+      if (far < TOLD || distances[i] >= GAP * far) {
+        paint.add(lights.get(i));
+      }
+    }
+    double[] middle = median(paint);
+    double[] off = paint.stream().mapToDouble(cell -> distance(cell, middle)).toArray();
+    double usual = 1.48 * PaperLight.quantile(off, 0.5);
+    double most = Math.max(0.03, 2.2 * usual);
+    double[] sums = new double[3];
+    int kept = 0;
+    int bright = 0;
+    for (int i = 0; i < off.length; i++) {
+      double[] cell = paint.get(i);
+      if (off[i] <= most) {
+        kept++;
+        for (int channel = 0; channel < 3; channel++) {
+          sums[channel] += cell[channel];
+        }
+      } else if (cell[1] > middle[1] && cell[2] > middle[2] && cell[0] > middle[0]) {
+        bright++;
+      }
+    }
+    double[] mean = {sums[0] / kept, sums[1] / kept, sums[2] / kept};
+    return new Common(mean, (double) kept / all, usual, (double) (glare + bright) / all);
+  }
+
+  private static double[] median(List<double[]> cells) {
+    double[] middle = new double[3];
+    for (int channel = 0; channel < 3; channel++) {
+      int c = channel;
+      middle[c] = PaperLight.quantile(cells.stream().mapToDouble(cell -> cell[c]).toArray(), 0.5);
+    }
+    return middle;
+  }
+
+  /** How far two lights are apart, in natural logarithms; darker than 0.02 counts as that. */
+  static double distance(double[] one, double[] other) {
+    double[] squares = new double[3];
+    Arrays.setAll(
+        squares,
+        c -> {
+          double log = Math.log(Math.max(0.02, one[c]) / Math.max(0.02, other[c]));
+          return log * log;
+        });
+    return Math.sqrt(squares[0] + squares[1] + squares[2]);
+  }
+}

@@ -1,0 +1,96 @@
+package io.github.swatchwright.sheet;
+
+import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.LinearRgb;
+import io.github.swatchwright.photo.Chart;
+import io.github.swatchwright.photo.ChartCorrection;
+import io.github.swatchwright.photo.ChartPatch;
+import io.github.swatchwright.photo.Correction;
+import io.github.swatchwright.photo.GreyCorrection;
+import io.github.swatchwright.photo.NeutralPatch;
+import io.github.swatchwright.photo.PixelShares;
+import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.RegionSample;
+import java.util.ArrayList;
+import java.util.List;
+
+/** From light relative to the bare paper to colours under daylight. */
+record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPaper) {
+  /** A card may lie a little beside its place: only the middle of it is read. */
+  private static final double CARD_EDGE = 0.2;
+
+  private static final FieldPlace AS_PRINTED = new FieldPlace(0, 0, 0);
+
+  static SheetCorrection of(
+      SheetReference reference, SheetPhoto photo, Flattening flat, SheetLayout layout) {
+    if (reference instanceof SheetReference.PaperWhite white) {
+      LinearRgb paper = LinearRgb.ofXyz(white.colour().toXyz());
+      // Paper is multiplied in, so that what is left to correct is a neutral of its own lightness.
+      double y = white.colour().toXyz().y();
+      return new SheetCorrection(
+          GreyCorrection.of(List.of(neutral(new double[] {y / 100, y / 100, y / 100}, y))),
+          paper,
+          true);
+    }
+    LinearRgb one = new LinearRgb(1, 1, 1);
+    Area card = layout.card();
+    PaperLight light = SheetReader.lightAbout(photo, flat, AS_PRINTED, card, 2.5, 5);
+    if (reference instanceof SheetReference.GreyCard grey) {
+      Area middle = card.inset(CARD_EDGE * card.width(), CARD_EDGE * card.height());
+      Cells cells = Cells.of(photo, flat, AS_PRINTED, light, middle);
+      double[] base = {1, 1, 1};
+      if (cells.isEmpty() || Cells.distance(cells.quantiles(0.5), base) < 0.15) {
+        throw new IllegalArgumentException(
+            "there is no grey card on its place: it looks like the paper about it");
+      }
+      Correction correction =
+          GreyCorrection.of(List.of(neutral(cells.common(base).rgb(), grey.luminance())));
+      return new SheetCorrection(correction, one, false);
+    }
+    Chart chart = ((SheetReference.ColourChart) reference).chart();
+    return new SheetCorrection(
+        ChartCorrection.of(patches(chart, photo, flat, card, light)), one, false);
+  }
+
+  private static List<ChartPatch> patches(
+      Chart chart, SheetPhoto photo, Flattening flat, Area card, PaperLight light) {
+    List<ChartPatch> seen = new ArrayList<>();
+    for (Chart.Patch patch : chart.patches()) {
+      Area whole =
+          new Area(
+              card.left() + patch.left() * card.width(),
+              card.top() + patch.top() * card.height(),
+              patch.width() * card.width(),
+              patch.height() * card.height());
+      Cells cells = Cells.of(photo, flat, AS_PRINTED, light, whole);
+      if (!cells.isEmpty()) {
+        double[] rgb = cells.common(new double[] {5, 5, 5}).rgb();
+        seen.add(new ChartPatch(new LinearRgb(rgb[0], rgb[1], rgb[2]), patch.known()));
+      }
+    }
+    return seen;
+  }
+
+  private static NeutralPatch neutral(double[] rgb, double luminance) {
+    LinearRgb mean = new LinearRgb(rgb[0], rgb[1], rgb[2]);
+    return new NeutralPatch(
+        new RegionSample(
+            new Region(0, 0, 1, 1), mean, new PixelShares(1, 0, 0, 0, 0, 0), List.of(mean)),
+        luminance);
+  }
+
+  /** The colour of what is seen as this light, relative to the bare paper. */
+  Lab lab(double[] relative) {
+    LinearRgb seen =
+        new LinearRgb(
+            relative[0] * paperAs.red(),
+            relative[1] * paperAs.green(),
+            relative[2] * paperAs.blue());
+    Lab lab = correction.apply(seen).toXyz().toLab();
+    return Lab.ofD65(Math.max(0, Math.min(100, lab.l())), lab.a(), lab.b());
+  }
+
+  String words() {
+    return fromPaper ? "white of the paper alone" : correction.reference();
+  }
+}
