@@ -42,9 +42,16 @@ class MarkupTest {
     assertThat(read).isEqualTo(asXmlHoldsIt(text));
   }
 
-  /** Unicode's format characters, but for the joiners that scripts need: they hide or turn text. */
+  /**
+   * Unicode's format characters, but for the joiners that scripts need, and its separators of lines
+   * and paragraphs (chapter 23): they hide, turn or break text.
+   */
   private static boolean isFormat(int point) {
-    return Character.getType(point) == Character.FORMAT && point != 0x200C && point != 0x200D;
+    return switch (Character.getType(point)) {
+      case Character.FORMAT -> point != 0x200C && point != 0x200D;
+      case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+      default -> false;
+    };
   }
 
   /** XML 1.0, section 2.2; a carriage return counts as none, since readers change it (2.11). */
