@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
@@ -48,14 +49,10 @@ final class ColourArgument {
     return reference.reader(photo).colour(read);
   }
 
+  /** As stated; only a paint that is known by a stroke or by test cards has to be estimated. */
   private static Swatch masstone(String name, Shelf shelf) {
     Paint paint = paint(name, shelf);
-    return paint
-        .masstone()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "the paint '" + paint.name() + "' has no masstone to take for a colour"));
+    return paint.masstone().orElseGet(() -> ShelfOptics.estimate(shelf).colour(paint.name()));
   }
 
   private static Paint paint(String name, Shelf shelf) {

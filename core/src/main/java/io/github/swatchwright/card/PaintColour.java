@@ -20,8 +20,10 @@ final class PaintColour {
     return new ScreenColour(swatch.labUnder(light));
   }
 
-  /** A paint's masstone; empty where it isn't known. */
+  /**
+   * What a paint looks like: its masstone, or a stroke over white; empty where neither is known.
+   */
   Optional<ScreenColour> of(Paint paint) {
-    return paint.masstone().map(this::of);
+    return paint.look().map(this::of);
   }
 }

@@ -78,6 +78,26 @@ final class Covariance {
         joined(widened(first.removed, 0, size), widened(second.removed, first.size, size)));
   }
 
+  /** The covariance of the first unknowns alone. */
+  Covariance first(int count) {
+    List<Block> kept = new ArrayList<>();
+    for (Block block : blocks) {
+      int left = Math.min(block.matrix.length, count - block.start);
+      if (left > 0) {
+        double[][] matrix = new double[left][];
+        for (int i = 0; i < left; i++) {
+          matrix[i] = Arrays.copyOf(block.matrix[i], left);
+        }
+        kept.add(left == block.matrix.length ? block : new Block(block.start, matrix, block.scale));
+      }
+    }
+    return new Covariance(count, kept, cut(added, count), cut(removed, count));
+  }
+
+  private static List<double[]> cut(List<double[]> rows, int count) {
+    return rows.stream().map(row -> Arrays.copyOf(row, count)).toList();
+  }
+
   /** The same where all unknowns vary {@code times} as widely. */
   Covariance asWide(double times) {
     return new Covariance(

@@ -79,6 +79,11 @@ final class GaussianBelief {
     return new GaussianBelief(mean, Covariance.independent(first.covariance, second.covariance));
   }
 
+  /** What is believed of the first unknowns alone. */
+  GaussianBelief first(int count) {
+    return new GaussianBelief(Arrays.copyOf(mean, count), covariance.first(count));
+  }
+
   /** The belief after the evidence; its covariance is the linearised posterior's. */
   GaussianBelief after(Evidence evidence) {
     Update update = new Update(evidence);

@@ -37,7 +37,13 @@ public final class PaintOptics {
     PaintOptics own =
         paint.masstone().isPresent()
             ? estimate(paint, paint.masstone().get(), surface)
-            : new PaintOptics(paint, OpticsPrior.unseen(), Optional.empty());
+            : new PaintOptics(
+                paint,
+                paint
+                    .drawdown()
+                    .map(stroke -> DrawdownBelief.alone(paint, stroke, surface))
+                    .orElseGet(OpticsPrior::unseen),
+                Optional.empty());
     if (paint.optics().isEmpty()) {
       return own;
     }
@@ -55,13 +61,18 @@ public final class PaintOptics {
             .stated(
                 SwatchEvidence.of(paint, masstone, surface), SwatchEvidence.met(masstone, surface));
     ScatteringBelief scattering = scattering(paint, masstone.lab(), reflectance, surface);
+    GaussianBelief stated = GaussianBelief.independent(reflectance, scattering.belief());
     return new PaintOptics(
         paint,
-        GaussianBelief.independent(reflectance, scattering.belief()),
+        paint
+            .drawdown()
+            .map(stroke -> DrawdownBelief.beside(stated, paint, stroke, surface))
+            .orElse(stated),
         Optional.of(scattering));
   }
 
-  private static ScatteringBelief scattering(
+  /** What its make and its stated hiding say of the ln S of a paint of that masstone. */
+  static ScatteringBelief scattering(
       Paint paint, Lab masstone, GaussianBelief reflectance, Saunderson surface) {
     ScatteringLevel level =
         new ScatteringLevel(

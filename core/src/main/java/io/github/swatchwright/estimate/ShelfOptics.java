@@ -3,11 +3,13 @@ package io.github.swatchwright.estimate;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.FittedOptics;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -151,6 +153,26 @@ public final class ShelfOptics {
                               new PaintBatch(name, label).key(), PaintBatch.unseen().mean()));
             });
     return states;
+  }
+
+  /**
+   * A paint's colour at full hiding: as stated, or as it follows from a drawdown or from test
+   * cards.
+   *
+   * @throws IllegalArgumentException when the shelf doesn't hold it, or nothing tells its colour
+   */
+  public Swatch colour(String name) {
+    Paint paint = shelf.paint(name);
+    PaintOptics optics = byName.get(paint.name());
+    if (paint.masstone().isPresent()) {
+      return paint.masstone().get();
+    }
+    if (optics == null) {
+      throw new IllegalArgumentException(
+          "the paint '" + paint.name() + "' has no masstone to take for a colour");
+    }
+    return new Swatch.OfLab(
+        new Viewing(TristimulusWeights.D65, surface).lab(optics.constants().opaque()));
   }
 
   /** The paints that can be computed with, in the shelf's order. */

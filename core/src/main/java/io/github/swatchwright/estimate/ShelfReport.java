@@ -76,10 +76,14 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
 
   private static Entry entry(
       Paint paint, ShelfOptics optics, TristimulusWeights light, HidingPower hidingPower) {
-    Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));
     if (paint.whyNotComputable().isPresent()) {
+      Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));
       return new Entry(paint, masstone, OptionalDouble.empty());
     }
+    Optional<Lab> masstone =
+        paint.masstone().isPresent() || paint.drawdown().isPresent()
+            ? Optional.of(optics.colour(paint.name()).labUnder(light))
+            : Optional.empty();
     double coats = hidingPower.coatsToHide(optics.of(paint.name()).constants());
     return new Entry(paint, masstone, OptionalDouble.of(coats));
   }

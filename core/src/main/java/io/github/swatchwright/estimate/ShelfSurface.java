@@ -3,12 +3,15 @@ package io.github.swatchwright.estimate;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Drawdown;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Chooses the surface that a shelf's paints are seen through. All paints share one, so it has to
@@ -33,16 +36,23 @@ final class ShelfSurface {
 
   /** The stated surface, or the usual one, with a k1 that all stated masstones allow. */
   static Saunderson of(Shelf shelf) {
-    List<Swatch> masstones =
+    List<Paint> paints =
         shelf.paints().stream()
             .filter(paint -> paint.whyNotComputable().isEmpty())
             .filter(paint -> paint.optics().isEmpty() || shelf.surface().isEmpty())
-            .flatMap(paint -> paint.masstone().stream())
+            .toList();
+    List<Swatch> masstones = paints.stream().flatMap(paint -> paint.masstone().stream()).toList();
+    List<Swatch> seen =
+        Stream.concat(
+                masstones.stream(),
+                paints.stream()
+                    .flatMap(paint -> paint.drawdown().stream())
+                    .flatMap(ShelfSurface::strokes))
             .toList();
     Saunderson surface = shelf.surface().orElse(new Saunderson(USUAL_K1, USUAL_K2));
     double k1 = surface.k1();
-    for (Swatch masstone : masstones) {
-      double darkest = Math.max(0, darkestChannel(masstone));
+    for (Swatch swatch : seen) {
+      double darkest = Math.max(0, darkestChannel(swatch));
       boolean isBelow = shelf.surface().isEmpty() || darkest < k1;
       k1 = isBelow ? Math.min(k1, SHARE_OF_DARKEST * darkest) : k1;
     }
@@ -50,6 +60,11 @@ final class ShelfSurface {
       k1 = allowing(masstone, k1, surface.k2());
     }
     return new Saunderson(k1, surface.k2());
+  }
+
+  /** A stroke is seen through the same surface, on black as on white. */
+  private static Stream<Swatch> strokes(Drawdown drawdown) {
+    return Stream.of(drawdown.black().measured(), drawdown.white().measured());
   }
 
   /** The k1 that lets a masstone look as stated, at most the given one; that when none does. */

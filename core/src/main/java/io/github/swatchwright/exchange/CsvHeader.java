@@ -102,6 +102,7 @@ record CsvHeader(
         word(record, ShelfColumn.MAKE, MAKES, Make::word).orElse(Make.UNSTATED),
         masstone(record),
         hiding(record),
+        Optional.empty(),
         number(record, ShelfColumn.DROP_MILLILITRES).orElse(Paint.USUAL_DROP_MILLILITRES),
         number(record, ShelfColumn.SWATCH_ERROR),
         word(record, ShelfColumn.EFFECT, Effect.values(), Effect::word),

@@ -47,14 +47,15 @@ public final class GimpPalette {
   }
 
   /**
-   * Writes the masstones of a shelf, by day, with less chroma where a display can't show them; the
-   * rest of its paints is lost, and paints without a masstone.
+   * Writes the masstones of a shelf, by day, with less chroma where a display can't show them; a
+   * stroke over white stands for a masstone that isn't stated. The rest of its paints is lost, and
+   * paints without a colour.
    */
   public static String toText(Shelf shelf) {
     List<NamedColour> colours = new ArrayList<>();
     for (Paint paint : shelf.paints()) {
-      Optional<Swatch> masstone = paint.masstone();
-      masstone.ifPresent(
+      Optional<Swatch> look = paint.look();
+      look.ifPresent(
           swatch ->
               colours.add(
                   new NamedColour(

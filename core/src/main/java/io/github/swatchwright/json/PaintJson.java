@@ -25,6 +25,7 @@ final class PaintJson {
             "masstone",
             "make",
             "hiding",
+            "drawdown",
             "dropMillilitres",
             "swatchError",
             "effect",
@@ -45,6 +46,7 @@ final class PaintJson {
                 fields.optional("make").map(PaintJson::make).orElse(Make.UNSTATED),
                 fields.optional("masstone").map(SwatchJson::read),
                 fields.optional("hiding").map(HidingJson::read),
+                fields.optional("drawdown").map(DrawdownJson::read),
                 fields
                     .optional("dropMillilitres")
                     .map(JsonElement::number)
@@ -83,6 +85,9 @@ final class PaintJson {
     }
     if (paint.hiding().isPresent()) {
       HidingJson.write(json, paint.hiding().get());
+    }
+    if (paint.drawdown().isPresent()) {
+      DrawdownJson.write(json, paint.drawdown().get());
     }
     json.writeNumberField("dropMillilitres", paint.dropMillilitres());
     if (paint.swatchError().isPresent()) {

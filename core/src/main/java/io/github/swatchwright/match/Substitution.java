@@ -26,15 +26,12 @@ public record Substitution(Paint paint, OptionalDouble contrastRatio) {
    * @param name the paint's name
    * @param optics the shelf that it is on, which needn't be the one to mix from
    * @param light the light to look under
-   * @throws IllegalArgumentException when it isn't there or has no masstone
+   * @throws IllegalArgumentException when it isn't there or has no colour
    */
   public static Substitution of(String name, ShelfOptics optics, TristimulusWeights light) {
     Paint paint = optics.shelf().paint(name);
-    if (paint.masstone().isEmpty()) {
-      throw new IllegalArgumentException(
-          "the paint '" + paint.name() + "' has no masstone to take for a colour");
-    }
-    return new Substitution(paint, contrastRatio(paint, optics, light));
+    Swatch colour = optics.colour(name);
+    return new Substitution(paint.withMasstone(colour), contrastRatio(paint, optics, light));
   }
 
   private static OptionalDouble contrastRatio(
@@ -42,7 +39,8 @@ public record Substitution(Paint paint, OptionalDouble contrastRatio) {
     if (paint.hiding().orElse(null) instanceof Hiding.ContrastRatio stated) {
       return OptionalDouble.of(stated.ratio());
     }
-    boolean unknown = paint.hiding().isEmpty() && paint.optics().isEmpty();
+    boolean unknown =
+        paint.hiding().isEmpty() && paint.drawdown().isEmpty() && paint.optics().isEmpty();
     if (unknown || paint.whyNotComputable().isPresent()) {
       return OptionalDouble.empty();
     }

@@ -11,10 +11,12 @@ import java.util.OptionalDouble;
  * @param medium what binds it
  * @param finish how its dry surface shines
  * @param make single pigment, ready mixed, or not stated
- * @param masstone its colour at full hiding; empty when only test cards carry it
+ * @param masstone its colour at full hiding; empty when a drawdown or test cards carry it
  * @param hiding how well it hides, when known
+ * @param drawdown one stroke of it over black and over white, which tells masstone and hiding
  * @param dropMillilitres the volume of one drop, 0.001 to 1 ml
- * @param swatchError the masstone's error as sd of L*, a* and b*, when stated: above 0 to 50
+ * @param swatchError the error of its masstone and of its drawdown's colours as sd of L*, a* and
+ *     b*, when stated: above 0 to 50
  * @param effect a look that keeps it out of computed mixes
  * @param notes free text
  * @param optics what test cards have taught about it
@@ -29,6 +31,7 @@ public record Paint(
     Make make,
     Optional<Swatch> masstone,
     Optional<Hiding> hiding,
+    Optional<Drawdown> drawdown,
     double dropMillilitres,
     OptionalDouble swatchError,
     Optional<Effect> effect,
@@ -73,6 +76,7 @@ public record Paint(
         Make.UNSTATED,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         USUAL_DROP_MILLILITRES,
         OptionalDouble.empty(),
         Optional.empty(),
@@ -97,6 +101,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -116,6 +121,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -135,6 +141,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -154,6 +161,7 @@ public record Paint(
         newMake,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -173,6 +181,7 @@ public record Paint(
         make,
         Optional.of(newMasstone),
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -192,6 +201,27 @@ public record Paint(
         make,
         masstone,
         Optional.of(newHiding),
+        drawdown,
+        dropMillilitres,
+        swatchError,
+        effect,
+        notes,
+        optics,
+        bottle,
+        use,
+        thinned);
+  }
+
+  /** This paint with a stroke over black and over white. */
+  public Paint withDrawdown(Drawdown newDrawdown) {
+    return new Paint(
+        name,
+        medium,
+        finish,
+        make,
+        masstone,
+        hiding,
+        Optional.of(newDrawdown),
         dropMillilitres,
         swatchError,
         effect,
@@ -211,6 +241,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         newDropMillilitres,
         swatchError,
         effect,
@@ -230,6 +261,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         OptionalDouble.of(sd),
         effect,
@@ -249,6 +281,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         Optional.of(newEffect),
@@ -268,6 +301,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -287,6 +321,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -306,6 +341,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -325,6 +361,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -344,6 +381,7 @@ public record Paint(
         make,
         masstone,
         hiding,
+        drawdown,
         dropMillilitres,
         swatchError,
         effect,
@@ -354,6 +392,11 @@ public record Paint(
         newThinned);
   }
 
+  /** A swatch to show it by: its masstone, or else its stroke over white; empty without both. */
+  public Optional<Swatch> look() {
+    return masstone.or(() -> drawdown.map(stroke -> stroke.white().measured()));
+  }
+
   /** Why the model can't compute with this paint; empty when it can. */
   public Optional<String> whyNotComputable() {
     if (effect.isPresent()) {
@@ -362,7 +405,7 @@ public record Paint(
     if (use == Use.VARNISH || use == Use.THINNER) {
       return Optional.of("is a " + use.word() + ", which has no colour");
     }
-    return masstone.isPresent() || optics.isPresent()
+    return masstone.isPresent() || drawdown.isPresent() || optics.isPresent()
         ? Optional.empty()
         : Optional.of("has no masstone");
   }

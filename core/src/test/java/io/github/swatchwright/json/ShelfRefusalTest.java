@@ -46,9 +46,9 @@ class ShelfRefusalTest {
           "use":"glaze"|$.paints[0].use: is "glaze", must be one of paint, wash, filter, ink, primer, varnish, thinner
           "thinned":"yes"|$.paints[0].thinned: is "yes", must be true or false
           "effect":"glow"|$.paints[0].effect: is "glow", must be one of metallic, pearl, fluorescent
-          "colour":"#123456"|$.paints[0].colour: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics, bottle, use, thinned
+          "colour":"#123456"|$.paints[0].colour: is an unknown field; known here: name, medium, finish, masstone, make, hiding, drawdown, dropMillilitres, swatchError, effect, notes, optics, bottle, use, thinned
           "optics":{}|$.paints[0].optics: has no field 'from', must have one
-          "odd field":1|$.paints[0]['odd field']: is an unknown field; known here: name, medium, finish, masstone, make, hiding, dropMillilitres, swatchError, effect, notes, optics, bottle, use, thinned
+          "odd field":1|$.paints[0]['odd field']: is an unknown field; known here: name, medium, finish, masstone, make, hiding, drawdown, dropMillilitres, swatchError, effect, notes, optics, bottle, use, thinned
           "notes":"a","notes":"b"|$.paints[0].notes: is given twice
           "notes":["a"]|$.paints[0].notes: is a list, must be a string
           "notes":true|$.paints[0].notes: is true, must be a string

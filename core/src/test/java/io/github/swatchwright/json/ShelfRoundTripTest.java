@@ -2,8 +2,10 @@ package io.github.swatchwright.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Bottle;
+import io.github.swatchwright.paint.Drawdown;
 import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Hiding;
@@ -11,6 +13,7 @@ import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.paint.Use;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,9 +69,10 @@ class ShelfRoundTripTest {
             hidings().optional(),
             ArbitraryValues.between(0.001, 1),
             ArbitraryValues.between(1e-9, 50).optional(),
-            ArbitraryValues.text())
+            ArbitraryValues.text(),
+            drawdowns().optional())
         .as(
-            (name, kind, masstone, hiding, drop, error, notes) ->
+            (name, kind, masstone, hiding, drop, error, notes, drawdown) ->
                 new Paint(
                     name,
                     kind.medium,
@@ -76,6 +80,7 @@ class ShelfRoundTripTest {
                     kind.make,
                     masstone,
                     hiding,
+                    drawdown,
                     drop,
                     error.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                     kind.effect,
@@ -84,6 +89,23 @@ class ShelfRoundTripTest {
                     Bottle.UNSTATED,
                     kind.use,
                     kind.thinned));
+  }
+
+  private static Arbitrary<Drawdown> drawdowns() {
+    return Combinators.combine(
+            ArbitraryValues.between(1e-6, 100).optional(), half(0, 40), half(60, 100))
+        .as(
+            (coats, black, white) ->
+                new Drawdown(
+                    coats.map(OptionalDouble::of).orElse(OptionalDouble.empty()), black, white));
+  }
+
+  private static Arbitrary<Drawdown.Half> half(double darkest, double lightest) {
+    return Combinators.combine(
+            ArbitraryValues.between(darkest, lightest)
+                .map(lightness -> new Swatch.OfLab(Lab.ofD65(lightness, 0.5, -1))),
+            ArbitraryValues.swatches())
+        .as(Drawdown.Half::new);
   }
 
   private record Kind(
