@@ -53,19 +53,19 @@ final class AmountOptions {
       names = "--film",
       paramLabel = "UM",
       description =
-          "Dry film of one coat that isn't thinned, in micrometres; 10 unless stated (5 to 15).")
+          "Dry film of one coat that isn't thinned, in micrometres (default 10; usual: 5 to 15).")
   double film = Application.USUAL.dryMicrometres();
 
   @Option(
       names = "--solids",
       paramLabel = "PERCENT",
-      description = "What is left of the paint's volume when dry; 30 unless stated (25 to 40).")
+      description = "What is left of the paint's volume when dry (default 30; usual: 25 to 40).")
   double solids = PERCENT * Application.USUAL.volumeSolids();
 
   @Option(
       names = "--transfer",
       paramLabel = "PERCENT",
-      description = "What of the paint lands on the model; 35 unless stated (20 to 50, sprayed).")
+      description = "What of the paint lands on the model (default 35; usual: 20 to 50, sprayed).")
   double transfer = PERCENT * Application.USUAL.transfer();
 
   /** Whether there is an area or a length. */

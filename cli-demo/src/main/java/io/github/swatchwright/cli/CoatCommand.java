@@ -66,7 +66,8 @@ final class CoatCommand implements Command {
       paramLabel = "COATS",
       description =
           "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\","
-              + " or \"Name:1@1:2 over 60%%\" for one that covers a share; commas between them.")
+              + " or \"Name:1@1:2 over 60%%\" for one that covers a share; separate coats by"
+              + " commas.")
   @Nullable String coats;
 
   @Option(
@@ -97,14 +98,14 @@ final class CoatCommand implements Command {
   @Option(
       names = "--with",
       paramLabel = "NAMES",
-      description = "Find coats of these paints alone; commas between the names.")
+      description = "Find coats of these paints only: names, separated by commas.")
   List<String> with = new ArrayList<>();
 
   @Option(
       names = "--max-coats",
       paramLabel = "N",
       defaultValue = "6",
-      description = "The most coats that may be found, 1 to 40; 6 unless stated.")
+      description = "The most coats that may be found, 1 to 40 (default 6).")
   int mostCoats;
 
   @Option(

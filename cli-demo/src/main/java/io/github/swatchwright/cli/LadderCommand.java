@@ -70,13 +70,13 @@ final class LadderCommand implements Command {
       names = "--rungs",
       paramLabel = "N",
       defaultValue = "4",
-      description = "How many shades, washes among them, 2 to 12; 4 unless stated.")
+      description = "How many shades, washes among them, 2 to 12 (default 4).")
   int rungs;
 
   @Option(
       names = "--order",
       paramLabel = "ORDER",
-      description = "dark-to-light or light-to-dark; as given unless stated.")
+      description = "dark-to-light or light-to-dark (default: as the ends are given).")
   @Nullable String order;
 
   @Option(
@@ -132,7 +132,7 @@ final class LadderCommand implements Command {
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Which of the possible pictures to draw; 1 unless stated.")
+      description = "Random seed of the picture (default 1).")
   long seed;
 
   LadderCommand(Output output) {

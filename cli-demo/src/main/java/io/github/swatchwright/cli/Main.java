@@ -68,7 +68,7 @@ public final class Main {
     try {
       ByteArrayOutputStream result = new ByteArrayOutputStream();
       PrintStream print = new PrintStream(result, false, StandardCharsets.UTF_8);
-      run(Output.of(print, err, terminal, new Asked(List.of(args))));
+      run(Output.of(print, err, terminal, new TypedLine(List.of(args))));
       print.flush();
       ResultStream.write(out, result.toByteArray());
       return DONE;
@@ -105,13 +105,13 @@ public final class Main {
   }
 
   /**
-   * Runs the command that was asked for, and writes its files.
+   * Runs the command that was typed, and writes its files.
    *
    * @throws CommandLine.ParameterException after wrong use
    * @throws IllegalArgumentException when an argument or a file can't be taken
    */
   static void run(Output output) {
-    CommandLine.ParseResult parsed = parse(output, output.asked());
+    CommandLine.ParseResult parsed = parse(output, output.typed());
     CommandSpec command = parsed.commandSpec();
     if (parsed.isUsageHelpRequested()) {
       output.ownText(command.commandLine().getUsageMessage(Help.Ansi.OFF));
@@ -129,8 +129,8 @@ public final class Main {
    *
    * @throws CommandLine.ParameterException after wrong use
    */
-  static CommandLine.ParseResult parse(Output output, Asked asked) {
-    String[] args = asked.arguments().toArray(String[]::new);
+  static CommandLine.ParseResult parse(Output output, TypedLine typed) {
+    String[] args = typed.arguments().toArray(String[]::new);
     CommandLine.ParseResult parsed = commandLine(output, args).parseArgs(args);
     while (parsed.hasSubcommand()) {
       parsed = parsed.subcommand();

@@ -73,21 +73,21 @@ final class MatchCommand implements Command {
       names = "--paints",
       paramLabel = "N",
       defaultValue = "3",
-      description = "The most paints in a recipe, 1 to 4; 3 unless stated.")
+      description = "The most paints in a recipe, 1 to 4 (default 3).")
   int paints;
 
   @Option(
       names = "--max-drops",
       paramLabel = "N",
       defaultValue = "12",
-      description = "The most drops in a recipe, 1 to 40; 12 unless stated.")
+      description = "The most drops in a recipe, 1 to 40 (default 12).")
   int maxDrops;
 
   @Option(
       names = "--alternatives",
       paramLabel = "N",
       defaultValue = "5",
-      description = "How many recipes to show, 1 to 50; 5 unless stated.")
+      description = "How many recipes to show, 1 to 50 (default 5).")
   int alternatives;
 
   @Option(
@@ -102,7 +102,7 @@ final class MatchCommand implements Command {
       names = "--ratios",
       paramLabel = "N",
       defaultValue = "1",
-      description = "How many recipes to show of each set of paints, 1 to 3; 1 unless stated.")
+      description = "How many recipes to show of each set of paints, 1 to 3 (default 1).")
   int ratios;
 
   @Option(

@@ -149,7 +149,7 @@ final class NotebookCommand implements Command {
 
   private static String head(NotebookEntry entry) {
     String date = entry.date().toString().replace('T', ' ');
-    return date.substring(0, 16) + "  " + new Asked(entry.asked()).toText();
+    return date.substring(0, 16) + "  " + new TypedLine(entry.asked()).toText();
   }
 
   private void show(int number, NotebookEntry entry) {
@@ -176,7 +176,7 @@ final class NotebookCommand implements Command {
 
   /** The entry's command line; its shelf is used unless another is named now. */
   private RecordedLine recorded(NotebookEntry entry) {
-    RecordedLine recorded = RecordedLine.of(new Asked(entry.asked()), output);
+    RecordedLine recorded = RecordedLine.of(new TypedLine(entry.asked()), output);
     if (shared.shelfFile == null) {
       shared.shelfFile = recorded.shelf().orElse(null);
     }
@@ -188,16 +188,17 @@ final class NotebookCommand implements Command {
     if (shared.json) {
       again = again.with("--json");
     } else {
-      output.line("Again: %s", again.toAsked().toText());
+      output.line("Again: %s", again.toTypedLine().toText());
       if (!again.leftOut().isEmpty()) {
-        output.line("Left out, since it writes a file: %s", new Asked(again.leftOut()).toText());
+        output.line(
+            "Left out, since it writes a file: %s", new TypedLine(again.leftOut()).toText());
       }
       warn(changed);
     }
     if (shared.notebookFile != null) {
       again = again.with("--notebook=" + shared.notebookFile.path());
     }
-    Main.run(output.asking(again.toAsked()));
+    Main.run(output.asking(again.toTypedLine()));
   }
 
   private void warn(boolean changed) {

@@ -25,7 +25,7 @@ import java.util.function.Function;
  * @param terminal what standard output is shown on
  * @param screen makes text from outside fit for the terminal
  * @param files writes files when the command is done
- * @param asked the command line
+ * @param typed the command line
  * @param clock tells the date of a notebook's entry
  */
 record Output(
@@ -34,17 +34,17 @@ record Output(
     Terminal terminal,
     ScreenText screen,
     FileWrites files,
-    Asked asked,
+    TypedLine typed,
     Clock clock) {
 
   /** For the result of a command line. */
-  static Output of(PrintStream out, PrintStream err, Terminal terminal, Asked asked) {
+  static Output of(PrintStream out, PrintStream err, Terminal terminal, TypedLine typed) {
     ScreenText screen = new ScreenText(terminal.colours());
-    return new Output(out, err, terminal, screen, new FileWrites(), asked, Clock.systemUTC());
+    return new Output(out, err, terminal, screen, new FileWrites(), typed, Clock.systemUTC());
   }
 
   /** The same place for the result of another command line. */
-  Output asking(Asked other) {
+  Output asking(TypedLine other) {
     return new Output(out, err, terminal, screen, new FileWrites(), other, clock);
   }
 

@@ -32,7 +32,7 @@ record RecordedLine(
    *     the command that repeats
    * @throws picocli.CommandLine.ParameterException when no command has these options
    */
-  static RecordedLine of(Asked recorded, Output output) {
+  static RecordedLine of(TypedLine recorded, Output output) {
     ParseResult parsed = Main.parse(output, recorded);
     CommandSpec spec = parsed.commandSpec();
     if (spec.userObject() instanceof NotebookCommand || spec.parent() == null) {
@@ -86,7 +86,7 @@ record RecordedLine(
   }
 
   /** The line to run. Arguments that look like options stand behind {@code --}. */
-  Asked toAsked() {
+  TypedLine toTypedLine() {
     List<String> line = new ArrayList<>();
     line.add(command);
     line.addAll(options);
@@ -94,6 +94,6 @@ record RecordedLine(
       line.add("--");
     }
     line.addAll(arguments);
-    return new Asked(line);
+    return new TypedLine(line);
   }
 }

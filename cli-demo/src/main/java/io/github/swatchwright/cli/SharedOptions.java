@@ -125,7 +125,7 @@ final class SharedOptions {
             NotebookEntry.LIBRARY_VERSION,
             used.name(),
             ShelfJson.hash(used),
-            output.asked().without("--notebook", true).without("--json", false).arguments(),
+            output.typed().without("--notebook", true).without("--json", false).arguments(),
             found);
     output.files().append("--notebook", file, path -> Notebook.at(path).append(entry));
   }

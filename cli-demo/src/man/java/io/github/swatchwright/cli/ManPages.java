@@ -22,7 +22,7 @@ public final class ManPages {
     File folder = Files.createDirectories(Path.of(args[0])).toFile();
     Terminal terminal = new Terminal(TerminalColours.NONE, LINE);
     Output output =
-        new Output(System.out, System.err, terminal, new Asked(List.of()), Clock.systemUTC());
+        new Output(System.out, System.err, terminal, new TypedLine(List.of()), Clock.systemUTC());
     CommandSpec program = Main.commandLine(output).getCommandSpec();
     program.version(NotebookEntry.LIBRARY_VERSION);
     for (CommandLine command : program.subcommands().values()) {

@@ -48,7 +48,7 @@ class EveryCommandTest {
             new PrintStream(PrintStream.nullOutputStream(), false, StandardCharsets.UTF_8),
             new PrintStream(PrintStream.nullOutputStream(), false, StandardCharsets.UTF_8),
             Terminal.FILE,
-            new Asked(List.of()));
+            new TypedLine(List.of()));
     return Main.commandLine(output).getSubcommands().values().stream()
         .map(command -> command.getCommandSpec());
   }

@@ -107,7 +107,7 @@ public record ReachPlot(ShelfReport report, ShelfReach reach) {
         .forEach(mix -> shapes.add(FROM_ABOVE.disc(mix.a(), mix.b(), mix)));
     Map<List<Double>, Boolean> reached = new LinkedHashMap<>();
     reach
-        .asked()
+        .grid()
         .forEach(
             one ->
                 reached.merge(
@@ -142,7 +142,7 @@ public record ReachPlot(ShelfReport report, ShelfReach reach) {
       }
     }
     cells.values().forEach(mix -> shapes.add(FROM_THE_SIDE.disc(hue(mix), mix.l(), mix)));
-    reach.asked().stream()
+    reach.grid().stream()
         .filter(one -> one.lab().chroma() >= GREY_CHROMA)
         .collect(
             Collectors.groupingBy(

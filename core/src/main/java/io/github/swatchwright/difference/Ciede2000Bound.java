@@ -3,9 +3,11 @@ package io.github.swatchwright.difference;
 import io.github.swatchwright.colour.Lab;
 
 /**
- * Lower bounds of ΔE00 between a colour and all colours of a box of CIELAB. CIEDE2000 is no metric,
- * so that no distance bounds it; its terms are bounded one by one instead. The symbols are those of
- * Sharma, Wu and Dalal 2005; 1 stands for the colour, 2 for those of the box.
+ * Tells how near a colour can at best be to any colour of a box of CIELAB, in ΔE00, so that a
+ * search may skip the box. The answer is a lower bound: never above the true least ΔE00, often a
+ * little below it. CIEDE2000 is no metric, so no distance bounds it; its terms are bounded one by
+ * one. The symbols are those of Sharma, Wu and Dalal 2005; 1 stands for the colour, 2 for those of
+ * the box.
  *
  * <p>ΔE00² = (ΔL′/S_L)² + (c² + h² + R_T·c·h) with c = ΔC′/S_C and h = ΔH′/S_H. The first term
  * depends on L* alone, the second, called chromatic here, on a* and b* alone.
@@ -89,6 +91,7 @@ public final class Ciede2000Bound {
     if (!(mostA + mostB + chroma < FURTHEST)) {
       return 0;
     }
+    // Step 1: what the box leaves open of a′, C′ and h′.
     double nearest = distance(apart(0, lowA, highA), apart(0, lowB, highB));
     double leastStretch = stretch((chroma + distance(mostA, mostB)) / 2);
     double mostStretch = stretch((chroma + nearest) / 2);
@@ -98,48 +101,63 @@ public final class Ciede2000Bound {
     double most1 = distance(mostStretch * a, b);
     double least2 = distance(apart(0, left, right), apart(0, lowB, highB));
     double most2 = distance(Math.max(Math.abs(left), Math.abs(right)), mostB);
-
-    double turn = Math.PI;
-    double middle = 0;
-    HueInterval meanHues = HueInterval.ALL;
-    if (least1 > GREY && least2 > GREY) {
-      double first = Math.atan2(b, leastStretch * a);
-      double last = Math.atan2(b, mostStretch * a);
-      double hue = (first + last) / 2;
-      double centre = Math.atan2((lowB + highB) / 2, (left + right) / 2);
-      middle = Math.IEEEremainder(centre - hue, 2 * Math.PI);
-      turn = Math.abs(last - first) / 2 + halfAngle(left, right, lowB, highB);
-      if (Math.abs(middle) + turn < Math.PI) {
-        meanHues = new HueInterval(Math.IEEEremainder(hue + middle / 2, 2 * Math.PI), turn / 2);
-      }
-    }
-    double mostT = meanHues.mostT();
-    double shrink =
-        Math.min(
-            Math.min(perTurn(least1, least2, mostT), perTurn(most1, most2, mostT)),
-            Math.min(perTurn(least1, most2, mostT), perTurn(most1, least2, mostT)));
-    double leastBend = meanHues.leastRotation() * ChromaSaturation.of((least1 + least2) / 2);
-    double mostBend = meanHues.mostRotation() * ChromaSaturation.of((most1 + most2) / 2);
+    HueTurn turn =
+        least1 > GREY && least2 > GREY
+            ? HueTurn.between(
+                Math.atan2(b, leastStretch * a),
+                Math.atan2(b, mostStretch * a),
+                Math.atan2((lowB + highB) / 2, (left + right) / 2),
+                halfAngle(left, right, lowB, highB))
+            : HueTurn.ANY;
+    // Step 2.
     double lowC = chromaTerm(least2, most1);
     double highC = chromaTerm(most2, least1);
-    double most = Math.sqrt(most1 * most2) / (1 + 0.0075 * meanHues.leastT() * (least1 + least2));
-    boolean sure = Math.abs(middle) + turn < Math.PI;
-    double from = sure ? middle - turn : Math.abs(middle) - turn;
-    double to = sure ? middle + turn : Math.PI;
-    double fromBack = sure ? -to : from;
-    double toBack = sure ? -from : to;
-    double form = Double.POSITIVE_INFINITY;
-    if (to >= 0) {
-      double leastH = leastSine(from) * shrink;
-      double mostH = mostSine(to) * most;
-      form = Math.min(form, form(lowC, highC, leastH, mostH, leastBend, mostBend));
-    }
-    if (toBack >= 0) {
-      double leastH = leastSine(fromBack) * shrink;
-      double mostH = mostSine(toBack) * most;
-      form = Math.min(form, form(-highC, -lowC, leastH, mostH, leastBend, mostBend));
-    }
+    // Steps 3 and 4, for both ways round.
+    HueInterval hues = turn.meanHues();
+    HueTerms terms =
+        new HueTerms(
+            leastPerTurn(least1, most1, least2, most2, hues.mostT()),
+            Math.sqrt(most1 * most2) / (1 + 0.0075 * hues.leastT() * (least1 + least2)),
+            hues.leastRotation() * ChromaSaturation.of((least1 + least2) / 2),
+            hues.mostRotation() * ChromaSaturation.of((most1 + most2) / 2));
+    double form =
+        Math.min(
+            terms.leastForm(turn.from(), turn.to(), lowC, highC),
+            terms.leastForm(turn.fromBack(), turn.toBack(), -highC, -lowC));
     return Math.max(0, form * SLACK - TINY);
+  }
+
+  /** Step 3: the least of |h| over 2 sin(|Δh′|/2), which is at a corner of the chromas. */
+  private static double leastPerTurn(
+      double least1, double most1, double least2, double most2, double mostT) {
+    return Math.min(
+        Math.min(perTurn(least1, least2, mostT), perTurn(most1, most2, mostT)),
+        Math.min(perTurn(least1, most2, mostT), perTurn(most1, least2, mostT)));
+  }
+
+  /**
+   * What chromas and mean hues leave open of the terms that hold the turn of the hue.
+   *
+   * @param leastPerTurn the least |h| over 2 sin(|Δh′|/2)
+   * @param mostPerTurn the greatest
+   * @param leastBend the least −R_T, called r above
+   * @param mostBend the greatest, called R above
+   */
+  private record HueTerms(
+      double leastPerTurn, double mostPerTurn, double leastBend, double mostBend) {
+
+    /**
+     * Step 4 for one way round: the least c² + h² + R_T·c·h for a turn of a range, infinite when
+     * the range holds no turn that way.
+     */
+    double leastForm(double from, double to, double lowC, double highC) {
+      if (to < 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+      double leastH = leastSine(from) * leastPerTurn;
+      double mostH = mostSine(to) * mostPerTurn;
+      return form(lowC, highC, leastH, mostH, leastBend, mostBend);
+    }
   }
 
   private static double leastSine(double turn) {

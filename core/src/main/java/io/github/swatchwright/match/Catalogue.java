@@ -31,7 +31,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
- * Paints that one could get, and which one of them would bring a list of targets into reach best.
+ * Paints that one could buy, and which one of them brings a shelf closest to a list of colours.
  * Immutable, for use from any thread.
  *
  * <p>Every paint of the catalogue gets a glance, the {@value #CANDIDATES} best of them a closer
@@ -66,7 +66,7 @@ public final class Catalogue {
   /**
    * A catalogue beside a shelf.
    *
-   * @param catalogue the paints that one could get; those that are on the shelf as well are skipped
+   * @param catalogue the paints that one could buy; those that are on the shelf as well are skipped
    * @param shelf the paints that are there, and the surface that all of them share
    * @param light the light to look under
    */
@@ -91,7 +91,7 @@ public final class Catalogue {
    * @param mostPaints the most paints in a recipe, 1 to 3
    * @param mostDrops the most drops in a recipe, 1 to 40
    * @param count how many paints to propose, 1 to {@value #FINALISTS}
-   * @param progress is told how far it has come
+   * @param progress receives the share done
    */
   public Reinforcement best(
       List<Swatch> targets, int mostPaints, int mostDrops, int count, Progress progress) {

@@ -28,12 +28,12 @@ import java.util.stream.Stream;
  */
 public final class Matcher {
   /**
-   * At least so many of the nearest recipes of each medium are weighed by what the painter may
-   * expect; always enough for as many sets of paints as were asked for.
+   * The fewest recipes of each medium that are weighed by what the painter may expect, the nearest
+   * ones; more when more sets of paints are asked for.
    */
   private static final int SHORTLIST = 60;
 
-  /** So many times more are weighed when something else than the colour counts. */
+  /** How many times more are weighed when something else than the colour counts. */
   private static final int WIDER = 10;
 
   /** Pots are tried with every one and every two of the paints. */
@@ -96,23 +96,23 @@ public final class Matcher {
    */
   public MatchResult match(MatchRequest request, SearchControl control) {
     MixPredictor predictor = MixPredictor.of(optics, light);
-    Choice choice = Choice.of(optics, request);
+    Ingredients ingredients = Ingredients.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
-    List<Errand> errands = new ArrayList<>();
-    for (Medium medium : choice.media(request.pots())) {
-      errands.addAll(errands(choice.of(medium), medium, request, predictor));
+    List<PlannedSearch> planned = new ArrayList<>();
+    for (Medium medium : ingredients.media(request.pots())) {
+      planned.addAll(planned(ingredients.of(medium), medium, request, predictor));
     }
-    Searching searching = new Searching(weighing.lab(), control, errands.size());
-    errands.stream()
-        .filter(one -> !one.further)
-        .forEach(one -> searching.run(one.search, one.space, one.count));
-    errands.stream()
-        .filter(one -> one.further)
-        .forEach(one -> searching.runIfTime(one.search, one.space, one.count));
+    SearchSequence searches = new SearchSequence(weighing.lab(), control, planned.size());
+    planned.stream()
+        .filter(one -> !one.optional)
+        .forEach(one -> searches.run(one.search, one.space, one.count));
+    planned.stream()
+        .filter(one -> one.optional)
+        .forEach(one -> searches.runIfTime(one.search, one.space, one.count));
     Map<String, Recipe> recipes = new LinkedHashMap<>();
-    searching.recipes().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
+    searches.recipes().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
     if (recipes.isEmpty()) {
-      errands.get(0).space.singles().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
+      planned.get(0).space.singles().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
     }
     List<RankedRecipe> weighed = recipes.values().stream().map(weighing::weigh).toList();
     List<RankedRecipe> inOrder = Ranking.inOrder(weighed, request.wishes());
@@ -122,16 +122,16 @@ public final class Matcher {
         weighing.lab(),
         request,
         bestOfEachSet(inOrder, request),
-        nearestBottle(choice, weighing),
+        nearestBottle(ingredients, weighing),
         weighed.size(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
-        searching.complete(),
-        searching.gap(nearest),
-        choice.leftOut());
+        searches.complete(),
+        searches.gap(nearest),
+        ingredients.leftOut());
   }
 
-  private static Optional<RankedRecipe> nearestBottle(Choice choice, Weighing weighing) {
-    return choice.paints().stream()
+  private static Optional<RankedRecipe> nearestBottle(Ingredients ingredients, Weighing weighing) {
+    return ingredients.paints().stream()
         .map(each -> weighing.weigh(new Recipe(List.of(new Recipe.Drops(each.paint(), 1)))))
         .min(Comparator.comparingDouble(RankedRecipe::deltaE00));
   }
@@ -141,16 +141,20 @@ public final class Matcher {
   }
 
   /**
-   * One search of a match.
+   * One of the searches that answer a request.
    *
-   * @param search how to search
-   * @param space what to search
-   * @param count how many recipes to bring
-   * @param further whether it only looks closer at a part of another errand's space
+   * @param search the algorithm
+   * @param space the recipes to choose from
+   * @param count how many recipes to find
+   * @param optional true when its space is part of another search's, so that it may be skipped when
+   *     time is short
    */
-  private record Errand(RecipeSearch search, SearchSpace space, int count, boolean further) {}
+  private record PlannedSearch(
+      RecipeSearch search, SearchSpace space, int count, boolean optional) {}
 
-  /** What tells recipes of one shelf apart; cheaper than to compare all that is known of paints. */
+  /**
+   * A text that is the same for equal recipes; cheaper to compare than everything known of paints.
+   */
   private static String key(Recipe recipe) {
     StringBuilder key = new StringBuilder();
     recipe
@@ -164,8 +168,8 @@ public final class Matcher {
     return key.toString();
   }
 
-  /** The searches that bring the recipes of one medium which are worth weighing. */
-  private List<Errand> errands(
+  /** The searches that find the recipes of one medium which are worth weighing. */
+  private List<PlannedSearch> planned(
       List<PaintOptics> paints, Medium medium, MatchRequest request, MixPredictor predictor) {
     int count = Math.max(SHORTLIST, RecipeSearch.RATIOS_PER_SET * request.alternatives());
     int wide = request.wishes().reachBeyondColour() ? WIDER * count : count;
@@ -173,23 +177,23 @@ public final class Matcher {
     List<Pot> pots = request.pots().stream().filter(pot -> pot.medium() == medium).toList();
     int mostPaints = request.mostPaints();
     int mostDrops = request.mostDrops();
-    List<Errand> errands = new ArrayList<>();
-    errands.add(new Errand(search, spaces.of(pots, mostPaints, mostDrops), wide, false));
+    List<PlannedSearch> planned = new ArrayList<>();
+    planned.add(new PlannedSearch(search, spaces.of(pots, mostPaints, mostDrops), wide, false));
     for (Pot pot : pots) {
       SearchSpace withPot = spaces.of(List.of(pot), Math.min(MOST_WITH_POT, mostPaints), mostDrops);
-      errands.add(new Errand(ExhaustiveSearch.holdingTheLast(), withPot, count, true));
+      planned.add(new PlannedSearch(ExhaustiveSearch.holdingTheLast(), withPot, count, true));
     }
     if (request.wishes().prefer(Preference.FEWER_PAINTS)) {
       for (int most = 1; most < mostPaints; most++) {
-        errands.add(new Errand(search, spaces.of(pots, most, mostDrops), count, true));
+        planned.add(new PlannedSearch(search, spaces.of(pots, most, mostDrops), count, true));
       }
     }
     if (request.wishes().prefer(Preference.FEWER_DROPS)) {
       for (int most = mostDrops / 2; most >= 1; most /= 2) {
-        errands.add(new Errand(search, spaces.of(pots, mostPaints, most), count, true));
+        planned.add(new PlannedSearch(search, spaces.of(pots, mostPaints, most), count, true));
       }
     }
-    return errands;
+    return planned;
   }
 
   /**

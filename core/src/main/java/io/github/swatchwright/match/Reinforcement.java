@@ -4,7 +4,7 @@ import io.github.swatchwright.colour.Lab;
 import java.util.List;
 
 /**
- * Which one paint would bring a list of targets into reach best.
+ * The paints whose purchase would bring a shelf closest to a list of colours.
  *
  * @param targets the wanted colours under the chosen light
  * @param withoutIt how far and in which direction the shelf is from each as it stands

@@ -17,15 +17,15 @@ import java.util.TreeMap;
 
 /**
  * Which colours a shelf can be mixed to, and which it can't: an estimate over mixes of up to three
- * paints of one medium. The colours asked for are a grid of 10 units in CIELAB, as far as an sRGB
+ * paints of one medium. The colours tried are a grid of 10 units in CIELAB, as far as an sRGB
  * display shows it; of each, the nearest of some thousand sampled mixes is improved step by step. A
  * search over whole drops ({@link Matcher}) may come nearer in places.
  *
- * @param asked the colours asked for, each with the ΔE00 of the nearest mix that was found
+ * @param grid the colours tried, each with the ΔE00 of the nearest mix that was found
  * @param mixes colours of sampled mixes, at least 3 units apart in one coordinate
  * @param gaps regions of which half or more is out of reach, the furthest first
  */
-public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
+public record ShelfReach(List<GridColour> grid, List<Lab> mixes, List<Gap> gaps) {
 
   /** From this ΔE00 on, a colour counts as out of reach: plainly another. */
   public static final double LIMIT = 5;
@@ -34,13 +34,13 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
   private static final int LARGEST_AB = 130;
 
   /**
-   * A colour asked for.
+   * A colour of the grid.
    *
    * @param lab the colour
-   * @param nearestDeltaE00 how far the nearest mix is from it
+   * @param nearestDeltaE00 ΔE00 between it and the nearest mix that was found
    */
-  public record Asked(Lab lab, double nearestDeltaE00) {
-    /** Whether the shelf can be mixed to something that could be taken for it. */
+  public record GridColour(Lab lab, double nearestDeltaE00) {
+    /** Whether some mix of the shelf could be taken for this colour. */
     public boolean withinReach() {
       return nearestDeltaE00 <= LIMIT;
     }
@@ -53,11 +53,11 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
    * @param share how much of it is out of reach, 0.5 to 1
    * @param furthest the colour in it that is furthest from any mix
    */
-  public record Gap(String name, double share, Asked furthest) {}
+  public record Gap(String name, double share, GridColour furthest) {}
 
   /** Copies the lists. */
   public ShelfReach {
-    asked = List.copyOf(asked);
+    grid = List.copyOf(grid);
     mixes = List.copyOf(mixes);
     gaps = List.copyOf(gaps);
   }
@@ -75,9 +75,11 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
       throw new IllegalArgumentException(
           "the shelf '" + optics.shelf().name() + "' holds no paint that can be computed with");
     }
-    List<Asked> asked =
-        grid(light).stream().map(lab -> new Asked(lab, nearest(lab, points, cloud))).toList();
-    return new ShelfReach(asked, points.stream().map(MixCloud.Point::lab).toList(), gaps(asked));
+    List<GridColour> grid =
+        coloursToTry(light).stream()
+            .map(lab -> new GridColour(lab, nearest(lab, points, cloud)))
+            .toList();
+    return new ShelfReach(grid, points.stream().map(MixCloud.Point::lab).toList(), gaps(grid));
   }
 
   /** What is mixed by default. */
@@ -87,10 +89,10 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
 
   /** How much of the grid is within reach, 0 to 1. */
   public double share() {
-    return asked.stream().filter(Asked::withinReach).count() / (double) asked.size();
+    return grid.stream().filter(GridColour::withinReach).count() / (double) grid.size();
   }
 
-  private static List<Lab> grid(TristimulusWeights light) {
+  private static List<Lab> coloursToTry(TristimulusWeights light) {
     List<Lab> grid = new ArrayList<>();
     for (int l = 20; l <= 90; l += STEP) {
       for (int a = -LARGEST_AB; a <= LARGEST_AB; a += STEP) {
@@ -105,7 +107,7 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
     return grid;
   }
 
-  /** A masstone has no parts to change, so the nearest mix is a start beside it. */
+  /** A single paint has no ratio to vary, so refinement starts from the nearest mix. */
   private static double nearest(Lab target, List<MixCloud.Point> points, MixCloud cloud) {
     MixCloud.Point start = points.get(0);
     double nearest = Double.MAX_VALUE;
@@ -145,9 +147,9 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
     return nearest;
   }
 
-  private static List<Gap> gaps(List<Asked> asked) {
-    Map<String, List<Asked>> regions = new TreeMap<>();
-    asked.forEach(
+  private static List<Gap> gaps(List<GridColour> grid) {
+    Map<String, List<GridColour>> regions = new TreeMap<>();
+    grid.forEach(
         one -> regions.computeIfAbsent(ColourName.of(one.lab()), n -> new ArrayList<>()).add(one));
     List<Gap> gaps = new ArrayList<>();
     regions.forEach(
@@ -160,7 +162,7 @@ public record ShelfReach(List<Asked> asked, List<Lab> mixes, List<Gap> gaps) {
                     name,
                     share,
                     colours.stream()
-                        .max(Comparator.comparingDouble(Asked::nearestDeltaE00))
+                        .max(Comparator.comparingDouble(GridColour::nearestDeltaE00))
                         .orElseThrow()));
           }
         });

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 /**
  * A paint that a recipe is to stand in for.
  *
- * @param paint the paint; its masstone is the target, and it is no ingredient itself unless it is
+ * @param paint the paint; its colour is the target, and the paint itself is used only when it is
  *     asked for by name
  * @param contrastRatio how well one coat of it hides, 0 to 1; empty when nothing is known of it
  */

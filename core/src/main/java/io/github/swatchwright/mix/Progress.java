@@ -1,16 +1,16 @@
 package io.github.swatchwright.mix;
 
-/** Is told by a long call how far it has come; from any of its threads, one call at a time. */
+/** Receives the progress of a long-running call, from any of its threads, one call at a time. */
 @FunctionalInterface
 public interface Progress {
 
-  /** Nobody is told. */
+  /** Ignores the progress. */
   Progress UNHEARD = share -> {};
 
   /**
-   * So much is done.
+   * Called as work goes on.
    *
-   * @param share of the whole call, 0 to 1, never falling
+   * @param share the part done of the whole call, 0 to 1, never falling
    */
   void reached(double share);
 }

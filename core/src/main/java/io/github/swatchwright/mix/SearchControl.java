@@ -5,13 +5,14 @@ import java.time.Duration;
 import java.util.function.BooleanSupplier;
 
 /**
- * How a search is run: none of this changes what a completed search finds.
+ * Threads, time limit, cancelling and progress of a search. None of it changes what a completed
+ * search finds.
  *
  * @param threads how many threads work on it, 1 to 256
- * @param longest how long it may take; then it stops with what it has. {@link #UNLIMITED} for no
- *     end
- * @param cancelled asked every now and then, from any of the threads; true stops the search
- * @param progress is told the share done; a completed search ends with 1
+ * @param longest time limit, after which the search returns what it has found; {@link #UNLIMITED}
+ *     for none
+ * @param cancelled checked often, from any of the threads; true stops the search
+ * @param progress receives the share done; a completed search ends with 1
  */
 public record SearchControl(
     int threads, Duration longest, BooleanSupplier cancelled, Progress progress) {
@@ -19,7 +20,7 @@ public record SearchControl(
   /** Longer than any search. */
   public static final Duration UNLIMITED = Duration.ofDays(365);
 
-  /** One thread, to the end, quietly. */
+  /** One thread, no time limit, no progress. */
   public static final SearchControl PLAIN =
       new SearchControl(1, UNLIMITED, () -> false, Progress.UNHEARD);
 
@@ -37,17 +38,17 @@ public record SearchControl(
     return new SearchControl(number, longest, cancelled, progress);
   }
 
-  /** The same, stopping after so long. */
+  /** The same with another time limit. */
   public SearchControl withLongest(Duration time) {
     return new SearchControl(threads, time, cancelled, progress);
   }
 
-  /** The same, stopping once this becomes true. */
+  /** The same, stopped once the condition becomes true. */
   public SearchControl withCancelled(BooleanSupplier stop) {
     return new SearchControl(threads, longest, stop, progress);
   }
 
-  /** The same, telling the share done. */
+  /** The same with another receiver of the progress. */
   public SearchControl withProgress(Progress listener) {
     return new SearchControl(threads, longest, cancelled, listener);
   }

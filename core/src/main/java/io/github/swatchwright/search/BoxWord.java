@@ -1,9 +1,12 @@
 package io.github.swatchwright.search;
 
 /**
- * A box of three coordinates in one long: six fields of 9 bits, each under a spare bit, which is
- * enough to tell at once whether two boxes meet. Lower edges are rounded down and upper ones up,
- * and what is out of range counts as at its edge, so that boxes which meet are never told apart.
+ * Stores a box of three coordinates in one long, so that millions of boxes fit into memory and
+ * whether two of them meet takes one subtraction.
+ *
+ * <p>A box has six fields of 9 bits, each under a spare bit. Lower edges are rounded down and upper
+ * ones up, and what is out of range counts as at the edge of the range, so that a box never gets
+ * smaller than it was.
  *
  * <p>The word, from its highest bit; each dot is a spare bit, and a field holds 9 bits:
  *

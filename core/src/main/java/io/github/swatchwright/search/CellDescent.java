@@ -6,16 +6,26 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Takes sets of paints down the tree of {@link RatioCell}s, {@link LaneKernel#LANES} sets at a
- * time: a cell whose box of XYZ misses the target's region is left out for that set, the ratios of
- * a leaf are computed in single precision, and those within reach in double precision, in the very
- * arithmetic of {@link ExhaustiveSearch}. What it learns of a cell's colours it leaves in {@link
- * SetBoxes}; a set that has been here before goes straight to its leaves. For one thread.
+ * Finds the ratios of sets of paints that come near a target, without computing all of them.
+ *
+ * <p>The ratios of a set form a tree of {@link RatioCell}s. Each set starts at the root and goes
+ * down, {@link LaneKernel#LANES} sets at a time:
+ *
+ * <ol>
+ *   <li>{@link #sift}: where the colours of a cell's corners show that no mix of the cell lies in
+ *       the target's region, the set skips that cell; otherwise it waits for it.
+ *   <li>{@link #tryAll}: at a leaf every ratio is computed in single precision, and those that may
+ *       be within the limit in double precision, in the very arithmetic of {@link
+ *       ExhaustiveSearch}, which decides.
+ * </ol>
+ *
+ * <p>What is learned of a cell's colours is stored in {@link SetBoxes}, so that a set that has been
+ * here before goes straight to its leaves. For one thread.
  */
 final class CellDescent {
   private static final int LANES = LaneKernel.LANES;
 
-  /** A region is worked out anew when the limit has shrunk by this. */
+  /** The region is computed again once the limit has shrunk by this factor. */
   private static final double SHRUNK = 0.98;
 
   private final BandTables tables;
@@ -72,7 +82,7 @@ final class CellDescent {
     return region;
   }
 
-  /** Takes a set; it may have to wait for others. */
+  /** Takes a set; it waits until enough others have come to be computed with it. */
   void add(long set) {
     SetBoxes boxes = sets.boxes;
     if (boxes != null && boxes.hasParts()) {
@@ -113,6 +123,7 @@ final class CellDescent {
     }
   }
 
+  /** Takes the waiting sets one level down, a batch at a time, while at least so many wait. */
   private void descend(WaitingCell node, int least) {
     while (node.count >= least && !run.stops()) {
       int lanes = Math.min(LANES, node.count);
@@ -133,6 +144,7 @@ final class CellDescent {
     }
   }
 
+  /** Copies K and S of the paints of the next sets into the lanes. */
   private void gather(WaitingCell node, int lanes) {
     for (int place = 0; place < sets.size; place++) {
       for (int lane = 0; lane < lanes; lane++) {
@@ -142,25 +154,12 @@ final class CellDescent {
     }
   }
 
+  /** Passes the sets on to a child whose cell may hold a colour of the target's region. */
   private void sift(WaitingCell node, WaitingCell child, int lanes) {
     TargetRegion within = region();
-    float[][] corners = child.cell.corners;
-    for (int corner = 0; corner < corners.length; corner++) {
-      LaneKernel.reflect(lanes, k, s, corners[corner], tables.rest, r[corner]);
-    }
-    LaneKernel.span(lanes, r, low, high);
-    Arrays.fill(outside, 0);
-    for (int i = 0; i < 3; i++) {
-      LaneKernel.weigh(lanes, low, tables.positive[i], lowSums[i]);
-      LaneKernel.weigh(lanes, high, tables.positive[i], highSums[i]);
-      LaneKernel.outside(lanes, lowSums[i], highSums[i], within.from[i], within.to[i], outside);
-    }
+    boxCorners(child.cell.corners, within, lanes);
     SetBoxes boxes = sets.boxes;
     boolean remembers = boxes != null && boxes.hasParts();
-    for (int i = 0; i < 3; i++) {
-      LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
-      LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
-    }
     RatioCell cell = child.cell;
     node.sifted += lanes;
     for (int lane = 0; lane < lanes; lane++) {
@@ -177,6 +176,26 @@ final class CellDescent {
     }
   }
 
+  /**
+   * Boxes the colours of a cell by its corners: lowSums and highSums become f(X/Xn), f(Y/Yn),
+   * f(Z/Zn) of the least and the greatest reflectances, and outside 0 where the region may be met.
+   */
+  private void boxCorners(float[][] corners, TargetRegion within, int lanes) {
+    for (int corner = 0; corner < corners.length; corner++) {
+      LaneKernel.reflect(lanes, k, s, corners[corner], tables.rest, r[corner]);
+    }
+    LaneKernel.span(lanes, r, low, high);
+    Arrays.fill(outside, 0);
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.weigh(lanes, low, tables.positive[i], lowSums[i]);
+      LaneKernel.weigh(lanes, high, tables.positive[i], highSums[i]);
+      LaneKernel.outside(lanes, lowSums[i], highSums[i], within.from[i], within.to[i], outside);
+      LaneKernel.encode(lanes, (float) tables.surface[i], lowSums[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], highSums[i]);
+    }
+  }
+
+  /** Computes all ratios of a leaf for the sets in the lanes, and offers those that may be near. */
   private void tryAll(WaitingCell node, RatioCell leaf, int lanes) {
     SetBoxes boxes = sets.boxes;
     boolean remembers = boxes != null && boxes.hasParts();
@@ -187,19 +206,11 @@ final class CellDescent {
       Arrays.fill(most[i], -Float.MAX_VALUE);
     }
     for (int[] ratio : leaf.ratios) {
-      for (int i = 0; i < drops.length; i++) {
-        drops[i] = ratio[i];
-      }
-      LaneKernel.reflect(lanes, k, s, drops, tables.rest, r[0]);
-      for (int i = 0; i < 3; i++) {
-        LaneKernel.weigh(lanes, r[0], tables.weights[i], colour[i]);
-        LaneKernel.encode(lanes, (float) tables.surface[i], colour[i]);
-      }
-      LaneKernel.lab(lanes, colour[0], colour[1], colour[2]);
+      computeColours(ratio, lanes);
       TargetRegion within = region();
       Arrays.fill(outside, 0);
       for (int i = 0; i < 3; i++) {
-        LaneKernel.apart(lanes, colour[i], within.middle[i], within.reach[i], outside);
+        LaneKernel.apart(lanes, colour[i], within.centre[i], within.reach[i], outside);
         if (remembers) {
           LaneKernel.widen(lanes, colour[i], least[i], most[i]);
         }
@@ -216,5 +227,18 @@ final class CellDescent {
         boxes.setPart(sets.rank(set), leaf.firstLeaf, BoxWord.ofLab(least, most, lane));
       }
     }
+  }
+
+  /** a*, L* and b* of one ratio of each set in the lanes. */
+  private void computeColours(int[] ratio, int lanes) {
+    for (int i = 0; i < drops.length; i++) {
+      drops[i] = ratio[i];
+    }
+    LaneKernel.reflect(lanes, k, s, drops, tables.rest, r[0]);
+    for (int i = 0; i < 3; i++) {
+      LaneKernel.weigh(lanes, r[0], tables.weights[i], colour[i]);
+      LaneKernel.encode(lanes, (float) tables.surface[i], colour[i]);
+    }
+    LaneKernel.lab(lanes, colour[0], colour[1], colour[2]);
   }
 }

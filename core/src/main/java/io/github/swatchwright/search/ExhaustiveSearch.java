@@ -35,7 +35,7 @@ public final class ExhaustiveSearch implements RecipeSearch {
     return shortlist.sorted();
   }
 
-  /** Walks all sets of so many paints, and all ratios of each. */
+  /** Tries all sets of one size, and all ratios of each. */
   private static final class SetsOfSize {
     private final SearchSpace space;
     private final Shortlist shortlist;

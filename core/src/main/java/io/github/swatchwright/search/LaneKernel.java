@@ -3,18 +3,25 @@ package io.github.swatchwright.search;
 import io.github.swatchwright.spectrum.Bands;
 
 /**
- * The inner loops of the search, over {@link #LANES} mixes side by side in single precision. An
- * array by band holds a row of lanes for each band.
+ * Computes the colours of up to {@link #LANES} mixes at once, in single precision: the inner loops
+ * of the search, which take nearly all of its time.
  *
- * <p>Each works on the first n lanes. The JIT compiler turns each loop into vector instructions. It
- * does so only while a loop is small, reads each array at one place, and has no nested choice:
- * hence rows instead of one long array, and absolute values where a maximum would be plainer.
+ * <p>Lane i of every array belongs to mix i; an array "by band" has a row of lanes for each of the
+ * 36 bands. From paint to colour the steps are, in the order of a search: {@link #reflect} (K and S
+ * of a mix → r), {@link #weigh} (r → X, Y, Z), {@link #encode} (→ f of CIELAB) and {@link #lab};
+ * {@link #span}, {@link #outside}, {@link #apart} and {@link #widen} compare the results with
+ * boxes.
+ *
+ * <p>Each method works on the first n lanes. The JIT compiler turns each loop into vector
+ * instructions, which it does only while the loop is small, reads each array at one place, and has
+ * no nested choice: hence rows instead of one long array, absolute values where a maximum would be
+ * plainer, and loops for three and four paints written out.
  */
 final class LaneKernel {
-  /** Mixes that are worked on together. */
+  /** The number of mixes that are computed together. */
   static final int LANES = 128;
 
-  /** From more lanes on it pays to work on all. */
+  /** With more lanes than this in use, computing all of them is faster. */
   private static final int MANY = 96;
 
   private static final int BANDS_AT_ONCE = 4;
@@ -98,7 +105,7 @@ final class LaneKernel {
     }
   }
 
-  /** All in one, which the compiler does well for a fixed number of lanes only. */
+  /** Mixes and reflects in one loop, which is faster, but only with a fixed number of lanes. */
   private static void threeInAllLanes(
       float[][][] k, float[][][] s, float[] parts, int band, float rest, float[] r) {
     float[] k0 = k[0][band];
@@ -222,7 +229,7 @@ final class LaneKernel {
     }
   }
 
-  /** Adds to outside what a range lies below or above another, twice; 0 where they meet. */
+  /** Adds to outside twice the distance between a range and another; 0 where they meet. */
   static void outside(int n, float[] low, float[] high, float from, float to, float[] outside) {
     for (int i = 0; i < n; i++) {
       float above = low[i] - to;
@@ -257,10 +264,10 @@ final class LaneKernel {
     }
   }
 
-  /** Adds to outside what |value − middle| is above the reach, twice. */
-  static void apart(int n, float[] values, float middle, float reach, float[] outside) {
+  /** Adds to outside twice what |value − centre| exceeds the reach by; 0 within it. */
+  static void apart(int n, float[] values, float centre, float reach, float[] outside) {
     for (int i = 0; i < n; i++) {
-      float beyond = Math.abs(values[i] - middle) - reach;
+      float beyond = Math.abs(values[i] - centre) - reach;
       outside[i] += beyond + Math.abs(beyond);
     }
   }

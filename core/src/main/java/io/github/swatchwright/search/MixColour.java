@@ -66,7 +66,7 @@ final class MixColour {
     highestY = Double.POSITIVE_INFINITY;
   }
 
-  /** Puts so many drops of a paint on top of what the earlier places hold. */
+  /** Adds drops of a paint to what the earlier places hold. */
   void add(int place, int paint, int drops) {
     double[] k0 = k[place];
     double[] s0 = s[place];

@@ -17,7 +17,7 @@ public final class PrunedSearch implements RecipeSearch {
   /** A shelf is searched medium by medium, and a match may ask for several kinds of recipes. */
   private static final int REMEMBERED = 4 * Medium.values().length;
 
-  /** Those searched before may hold so many bytes while another is made ready. */
+  /** The most bytes that spaces searched before may hold when another is added. */
   private static final long MOST_BYTES = 48L << 20;
 
   private final Map<SearchSpace, CompiledShelf> shelves = new LinkedHashMap<>(4, 0.75f, true);

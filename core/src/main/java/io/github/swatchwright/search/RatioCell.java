@@ -5,9 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Some of the ratios in which so many paints may be mixed, and a simplex of shares that holds them
- * all: a bound that holds at its corners' whole range of K/S, band by band, holds for each of them.
- * A cell with many ratios is split into smaller ones, as a tree.
+ * A group of neighbouring ratios of two to four paints, and the corners of a simplex of shares
+ * around them: what is proved from the corners (see {@link CompiledShelf}) holds for every ratio of
+ * the group, so that all of them can be skipped together. A cell with many ratios is split into
+ * smaller ones, which form a tree.
  *
  * <p>Shares are of drops. The simplex is either {c : cᵢ ≥ lᵢ} or {c : cᵢ ≤ uᵢ}, with l and u the
  * least and greatest shares of the cell's ratios, whichever is smaller and has no negative share;
@@ -22,13 +23,13 @@ final class RatioCell {
   /** Share of each paint, per corner. */
   final float[][] corners;
 
-  /** Empty for a leaf. */
+  /** The parts of this cell; empty for a leaf. */
   final List<RatioCell> children;
 
-  /** Leaves are numbered from left to right; this one's first. */
+  /** The number of its first leaf; leaves are numbered from left to right, from 0. */
   final int firstLeaf;
 
-  /** How many leaves it has; 1 when it is one. */
+  /** How many leaves it has; 1 when it is a leaf itself. */
   final int leaves;
 
   private RatioCell(List<int[]> ratios, int small, int firstLeaf) {
@@ -48,8 +49,10 @@ final class RatioCell {
   }
 
   /**
-   * All reduced ratios of so many paints in at most so many drops.
+   * The tree of all reduced ratios.
    *
+   * @param paints how many paints are mixed
+   * @param mostDrops the most drops in all
    * @param small cells of no more ratios are not split
    */
   static RatioCell whole(int paints, int mostDrops, int small) {

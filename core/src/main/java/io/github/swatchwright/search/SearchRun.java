@@ -5,7 +5,7 @@ import io.github.swatchwright.mix.SearchControl;
 
 /** One search under way, shared by its threads. */
 final class SearchRun {
-  /** Listeners hear of steps no smaller. */
+  /** The smallest step of progress that is reported. */
   private static final double STEP = 0.001;
 
   final Lab target;
@@ -20,7 +20,7 @@ final class SearchRun {
   private volatile double cap;
 
   private double done;
-  private double told = -1;
+  private double lastReported = -1;
 
   SearchRun(TargetMap map, BestCandidates best, SearchControl control) {
     target = map.target();
@@ -54,17 +54,17 @@ final class SearchRun {
   /** Counts a share of the whole as done. */
   synchronized void advance(double share) {
     done += share;
-    tell(Math.min(done, 1 - STEP));
+    report(Math.min(done, 1 - STEP));
   }
 
-  /** Tells that all is done. */
+  /** Reports that all is done. */
   synchronized void finish() {
-    tell(1);
+    report(1);
   }
 
-  private void tell(double share) {
-    if (share >= told + STEP || (share == 1 && told < 1)) {
-      told = share;
+  private void report(double share) {
+    if (share >= lastReported + STEP || (share == 1 && lastReported < 1)) {
+      lastReported = share;
       control.progress().reached(share);
     }
   }

@@ -3,7 +3,7 @@ package io.github.swatchwright.search;
 import java.util.concurrent.atomic.AtomicLongArray;
 
 /**
- * What is known of the colours of every set of so many paints, whatever the target: one {@link
+ * Remembers where the colours of every set of paints of one size lie, for later targets: one {@link
  * BoxWord} for the whole set, and one for each leaf of its {@link RatioCell}s. They are filled in
  * as searches come by, and only ever get narrower in what matters; each is right by itself, so that
  * threads need not wait for each other.

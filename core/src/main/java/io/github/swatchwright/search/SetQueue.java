@@ -3,14 +3,15 @@ package io.github.swatchwright.search;
 import java.util.Arrays;
 
 /**
- * Puts sets of paints in order: those whose box comes near the target are computed at once, the
+ * Decides in which order sets of paints are computed: the sooner a good recipe is found, the more
+ * of the others can be skipped. Sets whose box comes near the target are computed at once, the
  * others wait for a smaller limit, nearest first. For one thread.
  */
 final class SetQueue {
   /** Where the next class of distance begins, as a share of the limit at the start. */
   private static final double[] SHARES = {0.1, 0.2, 0.35, 0.5, 0.7, 1};
 
-  /** Fewer sets that wait aren't worth a round with lanes half empty, for the sake of a limit. */
+  /** Fewer waiting sets aren't worth a round of their own, with most lanes empty. */
   private static final int WORTHWHILE = 1000;
 
   private final CellDescent descent;

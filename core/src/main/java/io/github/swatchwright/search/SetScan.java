@@ -1,6 +1,9 @@
 package io.github.swatchwright.search;
 
-/** Picks the sets near a target from boxes that an earlier search has left. For one thread. */
+/**
+ * Finds the sets of paints whose colours may come near a target, by reading the boxes that an
+ * earlier search has stored. For one thread.
+ */
 final class SetScan {
   private final SetsOfSize sets;
   private final SetBoxes boxes;
@@ -21,25 +24,36 @@ final class SetScan {
     int rank = (int) sets.rankOf(sets.size - 1, last);
     for (int c = sets.size - 2; c < last && !run.stops(); c++) {
       if (sets.size == 3) {
-        rank = row(0, c, 1, last, rank, c);
+        rank = triples(c, last, rank);
       } else {
         for (int b = 1; b < c; b++) {
-          rank = row(b, c, 2, last, rank, b);
+          rank = quadruples(b, c, last, rank);
         }
       }
     }
   }
 
-  /** The sets (first, b, c, last), or (first, c, last), with first below end. */
-  private int row(int b, int c, int middle, int last, int rank, int end) {
+  /** Looks at the sets (a, c, last) for every a; returns the rank after theirs. */
+  private int triples(int c, int last, int rank) {
     TargetRegion within = descent.region();
-    for (int first = 0; first < end; first++) {
-      long box = boxes.whole(rank + first);
+    for (int a = 0; a < c; a++) {
+      long box = boxes.whole(rank + a);
       if (within.meets(box)) {
-        long head = middle == 1 ? first : SetsOfSize.with(first, b);
-        queue.put(SetsOfSize.with(SetsOfSize.with(head, c), last), box);
+        queue.put(SetsOfSize.with(SetsOfSize.with(a, c), last), box);
       }
     }
-    return rank + end;
+    return rank + c;
+  }
+
+  /** Looks at the sets (a, b, c, last) for every a; returns the rank after theirs. */
+  private int quadruples(int b, int c, int last, int rank) {
+    TargetRegion within = descent.region();
+    for (int a = 0; a < b; a++) {
+      long box = boxes.whole(rank + a);
+      if (within.meets(box)) {
+        queue.put(SetsOfSize.with(SetsOfSize.with(SetsOfSize.with(a, b), c), last), box);
+      }
+    }
+    return rank + b;
   }
 }

@@ -3,8 +3,8 @@ package io.github.swatchwright.search;
 import io.github.swatchwright.spectrum.Bands;
 
 /**
- * Boxes the colours of whole sets of three or four paints, {@link LaneKernel#LANES} at a time: sets
- * of one run of last two paints, and the same first paints. For one thread.
+ * Finds a box around the colours of each set of three or four paints, {@link LaneKernel#LANES} sets
+ * at a time: those that share their first paints and differ in the last two. For one thread.
  */
 final class SetSweep {
   private static final int LANES = LaneKernel.LANES;
@@ -49,7 +49,7 @@ final class SetSweep {
     return (pairs(paints) + LANES - 1) / LANES;
   }
 
-  /** Boxes all sets whose last two paints are of a run. */
+  /** Finds the boxes of all sets whose last two paints are one of the run's pairs. */
   void run(int number, SearchRun run) {
     fill(number * LANES);
     for (int corner = 0; corner < sets.size; corner++) {
@@ -100,7 +100,7 @@ final class SetSweep {
     }
   }
 
-  /** Boxes the run's sets with b, and a unless it is −1, as first paints. */
+  /** Finds the boxes of the run's sets that begin with a and b, or with b alone when a is −1. */
   private void box(int b, int a) {
     for (int corner = 0; corner < sets.size; corner++) {
       float[] shares = corners[corner];

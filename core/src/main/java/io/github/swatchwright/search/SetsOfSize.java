@@ -4,15 +4,17 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.jspecify.annotations.Nullable;
 
-/** All sets of so many of a shelf's paints, and the ratios in which each may be mixed. */
+/**
+ * All sets of two, three or four of a shelf's paints, and the ratios in which each may be mixed.
+ */
 final class SetsOfSize {
   /**
-   * Cells of so many ratios for each paint of a set aren't split: to look at the corners of parts
-   * costs more.
+   * Cells with up to this many ratios for each paint of a set aren't split: looking at the corners
+   * of the parts would cost more.
    */
   private static final int SMALL = 4;
 
-  /** Leaves of so many ratios are for when memory is short. */
+  /** The same, in all, when memory is short. */
   private static final int COARSE = 32;
 
   private static final int PAINT_BITS = 16;

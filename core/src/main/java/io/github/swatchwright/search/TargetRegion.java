@@ -6,9 +6,13 @@ import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.difference.Ciede2000Reach;
 
 /**
- * Where the colours within some ΔE00 of a target lie, in the numbers of {@link LaneKernel}, widened
- * by what single precision may be off: the ranges of X/Xn, Y/Yn and Z/Zn less what the surface
- * adds, and the scaled box of CIELAB.
+ * Tells quickly, and never wrongly, which colours can't lie within some ΔE00 of a target, so that
+ * only the others are computed in full.
+ *
+ * <p>It holds two boxes around all colours within the limit, both widened by what single precision
+ * may be off: one of CIELAB, for mixes that {@link LaneKernel} has computed, and one of X/Xn, Y/Yn
+ * and Z/Zn less what the surface adds, for the corners of cells. What meets a box is judged once
+ * more by the {@link TargetMap}, whose lower bound of ΔE00 is closer.
  */
 final class TargetRegion {
   /**
@@ -17,18 +21,18 @@ final class TargetRegion {
    */
   private static final double ERROR_OF_F = 3e-6;
 
-  /** Of X/Xn, Y/Yn or Z/Zn of a corner, whose shares are rounded too; and its comparison. */
+  /** The error of X/Xn, Y/Yn or Z/Zn of a corner, whose shares are rounded too, when compared. */
   private static final double ERROR_OF_BOX = 1e-5;
 
   /** L*, a* and b* themselves are rounded at sizes up to 500. */
   private static final double ROUNDING = 1e-4;
 
-  /** So a*, L* and b* in single precision are within this of their exact values. */
+  /** The errors of a*, L* and b* in single precision, by the two figures above. */
   private static final double[] ERROR = {
     1000 * ERROR_OF_F + ROUNDING, 116 * ERROR_OF_F + ROUNDING, 400 * ERROR_OF_F + ROUNDING
   };
 
-  /** A colour just at the limit must not be left out, and one beyond the bound's must. */
+  /** A colour exactly at the limit must be kept, whatever rounding does to the comparison. */
   private static final double TIE = 1e-9;
 
   private static final WhitePoint UNIT = new WhitePoint(1, 1, 1);
@@ -46,15 +50,15 @@ final class TargetRegion {
   final float[] to = new float[3];
 
   /** a*, L*, b* of the target. */
-  final float[] middle;
+  final float[] centre;
 
-  /** How far a*, L*, b* in single precision may be from it. */
+  /** How far a*, L*, b* in single precision of a colour within the limit may be from it. */
   final float[] reach;
 
-  /** What {@link BoxWord#meets} takes for a box of f(X/Xn), f(Y/Yn), f(Z/Zn) from cell corners. */
+  /** The region as {@link BoxWord#meets} wants it, for boxes of f(X/Xn), f(Y/Yn), f(Z/Zn). */
   private final long hullWord;
 
-  /** And for a box of L*, a*, b* from computed mixes. */
+  /** The same for boxes of a*, L*, b*. */
   private final long labWord;
 
   TargetRegion(Lab target, TargetMap map, double limit, BandTables tables) {
@@ -63,19 +67,19 @@ final class TargetRegion {
     double atTie = limit * (1 + TIE) + TIE;
     furthest = atTie * atTie;
     Ciede2000Reach within = Ciede2000Reach.of(target, atTie);
-    middle = new float[] {(float) target.a(), (float) target.l(), (float) target.b()};
+    centre = new float[] {(float) target.a(), (float) target.l(), (float) target.b()};
     reach =
         new float[] {
           finite(within.a() + ERROR[0]),
           finite(within.l() + ERROR[1]),
           finite(within.b() + ERROR[2])
         };
-    double stepX = within.l() / 116 + within.a() / 500;
-    double stepY = within.l() / 116;
-    double stepZ = within.l() / 116 + within.b() / 200;
-    double[] steps = {stepX, stepY, stepZ};
+    labWord = labWord(centre, reach);
+    // By L* = 116·f(Y) − 16, a* = 500(f(X) − f(Y)) and b* = 200(f(Y) − f(Z)).
     double fy = (target.l() + 16) / 116;
     double[] f = {fy + target.a() / 500, fy, fy - target.b() / 200};
+    double stepY = within.l() / 116;
+    double[] steps = {stepY + within.a() / 500, stepY, stepY + within.b() / 200};
     double widest = 0;
     float[] low = new float[3];
     float[] high = new float[3];
@@ -88,15 +92,20 @@ final class TargetRegion {
       to[i] =
           (float) (decode(f[i] + steps[i]) - tables.surface[i] + tables.negative[i] + ERROR_OF_BOX);
     }
+    hullWord = BoxWord.region(BoxWord.ofF(low, high));
     hullMargin = widest;
     lowestY = fy - stepY - hullMargin;
     highestY = fy + stepY + hullMargin;
-    hullWord = BoxWord.region(BoxWord.ofF(low, high));
+  }
+
+  private static long labWord(float[] centre, float[] reach) {
+    float[] low = new float[3];
+    float[] high = new float[3];
     for (int i = 0; i < 3; i++) {
-      low[i] = middle[i] - reach[i];
-      high[i] = middle[i] + reach[i];
+      low[i] = centre[i] - reach[i];
+      high[i] = centre[i] + reach[i];
     }
-    labWord = BoxWord.region(BoxWord.ofLab(low, high));
+    return BoxWord.region(BoxWord.ofLab(low, high));
   }
 
   /** Whether a box may hold a colour within the limit. */

@@ -3,12 +3,15 @@ package io.github.swatchwright.search;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A {@link RatioCell}, the sets that wait for it, and how well looking at its children pays. */
+/**
+ * A {@link RatioCell} with the sets of paints that wait to be tried against it, and a count of how
+ * often looking at its children first has saved work.
+ */
 final class WaitingCell {
-  /** So many children of sets are looked at before it is judged whether that pays. */
+  /** How many pairs of set and child are looked at before that is judged. */
   private static final int PROBES = 16 * LaneKernel.LANES;
 
-  /** After so many rounds without looking it is judged anew: the limit falls meanwhile. */
+  /** The number of rounds after which that is judged again, since the limit falls meanwhile. */
   private static final int PATIENCE = 32;
 
   final RatioCell cell;

@@ -36,9 +36,9 @@ class ShelfReachTest {
         .extracting(ShelfReach.Gap::name)
         .contains("middle blue", "light yellow", "dark green and teal", "middle red and orange")
         .doesNotContain("dark grey", "middle grey", "light grey");
-    assertThat(reach.asked())
-        .filteredOn(asked -> asked.lab().chroma() < 1)
-        .allMatch(ShelfReach.Asked::withinReach);
+    assertThat(reach.grid())
+        .filteredOn(tried -> tried.lab().chroma() < 1)
+        .allMatch(ShelfReach.GridColour::withinReach);
     assertThat(reach.share()).isBetween(0.005, 0.1);
     // The furthest colours are the strongest: gaps come in that order.
     assertThat(reach.gaps())
@@ -55,8 +55,9 @@ class ShelfReachTest {
 
     assertThat(without.gaps()).extracting(ShelfReach.Gap::name).contains("middle blue");
     assertThat(with.share()).isGreaterThan(without.share());
-    assertThat(with.asked().stream().mapToDouble(ShelfReach.Asked::nearestDeltaE00).sum())
-        .isLessThan(without.asked().stream().mapToDouble(ShelfReach.Asked::nearestDeltaE00).sum());
+    assertThat(with.grid().stream().mapToDouble(ShelfReach.GridColour::nearestDeltaE00).sum())
+        .isLessThan(
+            without.grid().stream().mapToDouble(ShelfReach.GridColour::nearestDeltaE00).sum());
   }
 
   /**
@@ -79,13 +80,13 @@ class ShelfReachTest {
     Matcher matcher = Matcher.of(optics, TristimulusWeights.D65);
     int reached = 0;
 
-    for (int i = 0; i < reach.asked().size(); i += 9) {
-      ShelfReach.Asked asked = reach.asked().get(i);
+    for (int i = 0; i < reach.grid().size(); i += 9) {
+      ShelfReach.GridColour tried = reach.grid().get(i);
       MatchRequest request =
-          MatchRequest.of(new Swatch.OfLab(asked.lab())).withMostDrops(12).withAlternatives(1);
+          MatchRequest.of(new Swatch.OfLab(tried.lab())).withMostDrops(12).withAlternatives(1);
       if (matcher.match(request).reach().nearestDeltaE00() <= ShelfReach.LIMIT) {
         reached++;
-        assertThat(asked.withinReach()).as("%s", asked).isTrue();
+        assertThat(tried.withinReach()).as("%s", tried).isTrue();
       }
     }
     assertThat(reached).isGreaterThan(10);

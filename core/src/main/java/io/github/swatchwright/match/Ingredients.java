@@ -15,14 +15,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The ingredients that a request leaves to choose from on a shelf, and why others are left out.
+ * The paints of a shelf that a request allows in a recipe, and why others are left out.
  *
  * @param paints the paints
  * @param leftOut a sentence for each paint that can't be used, though nobody asked to leave it out
  */
-record Choice(List<PaintOptics> paints, List<String> leftOut) {
+record Ingredients(List<PaintOptics> paints, List<String> leftOut) {
 
-  static Choice of(ShelfOptics optics, MatchRequest request) {
+  static Ingredients of(ShelfOptics optics, MatchRequest request) {
     Shelf shelf = optics.shelf();
     PaintChoice wanted = request.choice().on(shelf);
     List<String> leftOut = new ArrayList<>();
@@ -46,7 +46,7 @@ record Choice(List<PaintOptics> paints, List<String> leftOut) {
           "no paint is left to choose from on the shelf '" + shelf.name() + "'");
     }
     wanted.medium().ifPresent(medium -> request.pots().forEach(pot -> check(pot, medium)));
-    return new Choice(List.copyOf(paints), List.copyOf(leftOut));
+    return new Ingredients(List.copyOf(paints), List.copyOf(leftOut));
   }
 
   private static boolean isTarget(Paint paint, MatchRequest request) {

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Several searches for one target that share a deadline and a listener. Not for use from several
- * threads.
+ * Runs several searches for one target, one after the other, with one time limit and one progress
+ * for all of them, and collects what they find. Not thread-safe.
  */
-final class Searching {
+final class SearchSequence {
   private final Lab target;
   private final SearchControl control;
   private final long end;
@@ -25,20 +25,20 @@ final class Searching {
   private double provenBound = Double.POSITIVE_INFINITY;
 
   /**
-   * Searches to come.
+   * Starts the clock.
    *
    * @param target the wanted colour
-   * @param control for all of them together
-   * @param planned how many there will be, at least 1
+   * @param control time limit, cancelling and progress of all searches together
+   * @param planned how many searches there will be, at least 1
    */
-  Searching(Lab target, SearchControl control, int planned) {
+  SearchSequence(Lab target, SearchControl control, int planned) {
     this.target = target;
     this.control = control;
     this.planned = planned;
     end = System.nanoTime() + control.longest().toNanos();
   }
 
-  /** Searches one space, and keeps what is found. */
+  /** Searches one space and keeps the recipes found. */
   void run(RecipeSearch search, SearchSpace space, int count) {
     Duration left = Duration.ofNanos(Math.max(0, end - System.nanoTime()));
     int before = done;
@@ -53,9 +53,7 @@ final class Searching {
     done++;
   }
 
-  /**
-   * Searches part of a space that was searched, unless no time is left or nobody waits any more.
-   */
+  /** Does the same, unless the time is up or the caller has cancelled. */
   void runIfTime(RecipeSearch search, SearchSpace space, int count) {
     if (System.nanoTime() < end && !control.cancelled().getAsBoolean()) {
       run(search, space, count);

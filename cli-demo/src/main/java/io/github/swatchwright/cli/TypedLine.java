@@ -9,9 +9,9 @@ import java.util.List;
  *
  * @param arguments the command and its arguments
  */
-record Asked(List<String> arguments) {
+record TypedLine(List<String> arguments) {
   /** Copies the list. */
-  Asked {
+  TypedLine {
     arguments = List.copyOf(arguments);
   }
 
@@ -19,7 +19,7 @@ record Asked(List<String> arguments) {
    * The command line without an option, and without its value when it takes one. What stands behind
    * {@code --} isn't an option.
    */
-  Asked without(String option, boolean takesValue) {
+  TypedLine without(String option, boolean takesValue) {
     List<String> kept = new ArrayList<>();
     int end = arguments.contains("--") ? arguments.indexOf("--") : arguments.size();
     for (int i = 0; i < end; i++) {
@@ -31,12 +31,12 @@ record Asked(List<String> arguments) {
       }
     }
     kept.addAll(arguments.subList(end, arguments.size()));
-    return new Asked(kept);
+    return new TypedLine(kept);
   }
 
   /** The command line as one types it in a shell. */
   String toText() {
-    return String.join(" ", arguments.stream().map(Asked::quoted).toList());
+    return String.join(" ", arguments.stream().map(TypedLine::quoted).toList());
   }
 
   private static String quoted(String argument) {

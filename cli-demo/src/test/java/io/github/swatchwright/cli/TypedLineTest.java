@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class AskedTest {
-  private static Asked asked(String... arguments) {
-    return new Asked(List.of(arguments));
+class TypedLineTest {
+  private static TypedLine asked(String... arguments) {
+    return new TypedLine(List.of(arguments));
   }
 
   @Test
   void leavesOptionsOutInEitherForm() {
-    Asked asked = asked("match", "#123456", "--card", "a.html", "--table=b.csv", "--json");
+    TypedLine asked = asked("match", "#123456", "--card", "a.html", "--table=b.csv", "--json");
 
     assertThat(asked.without("--card", true).without("--table", true).arguments())
         .containsExactly("match", "#123456", "--json");
@@ -22,7 +22,7 @@ class AskedTest {
 
   @Test
   void whatStandsBehindTwoDashesIsNoOption() {
-    Asked asked = asked("match", "--json", "--", "--json");
+    TypedLine asked = asked("match", "--json", "--", "--json");
 
     assertThat(asked.without("--json", false).arguments()).containsExactly("match", "--", "--json");
   }
