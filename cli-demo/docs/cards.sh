@@ -32,5 +32,5 @@ picture sample 1000 sample testdata/photos/hull-plate.jpg --region 35%,25%,30%,4
   --grey 510,56,76,76@18%
 picture ladder 1500 ladder '#C8642A' '#3B2A22' --rungs 4 --for rust --base 'Dredger grey'
 picture coat 1550 coat --base 'Dredger grey' \
-  --coats 'Red oxide:2@1:1 over 40%, Whitewash wash:2@1:4, Blue filter:3@1:15' --area 200cm2
+  --coats 'Red oxide:2@1:1 over 40%, Whitewash wash:2, Blue filter:3' --area 200cm2
 picture compare 760 compare '#8A4B2A' 'Red oxide'

@@ -34,8 +34,7 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Examples:",
-      "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2@1:4, Blue"
-          + " filter:3@1:15'",
+      "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2, Blue filter:3'",
       "  swatchwright coat --base 'Dredger grey' --shift b=-4",
       "  swatchwright coat --base 'Boot-topping red' --towards 'Enamel off-white' --share 0.5",
       "  swatchwright coat --base '#656A6C' --coats 'Red oxide:2@1:1 over 40%%' --area 500cm2"
@@ -65,7 +64,7 @@ final class CoatCommand implements Command {
       names = "--coats",
       paramLabel = "COATS",
       description =
-          "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Blue filter:3@1:15\","
+          "The coats, lowest first: \"Name:coats@paint:thinner\", such as \"Red oxide:2@1:1\","
               + " or \"Name:1@1:2 over 60%%\" for one that covers a share; separate coats by"
               + " commas.")
   @Nullable String coats;

@@ -22,6 +22,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Coats over a base, for someone with a brush in hand.
@@ -56,9 +57,7 @@ record CoatText(Output output, Illuminant light) {
     before(number, plan);
     output.line("    %s", PredictionText.colour(output, step.prediction()));
     output.line("    %s", PredictionText.interval(step.prediction()));
-    output.line(
-        "    Contrast ratio so far %.2f (hides from %.2f on); %s.",
-        step.contrastRatio(), HidingPower.HIDES, alone(step));
+    output.line("    %s", hiding(step));
     output.line(
         "    Pre-highlight: darkest %s%s, lightest %s%s",
         output.block(step.overDarkest()),
@@ -91,10 +90,21 @@ record CoatText(Output output, Illuminant light) {
         .ifPresent(question -> output.line("    Sure? %s", question));
   }
 
-  private static String alone(CoatStep step) {
-    return step.coat().isVarnish()
-        ? "a varnish is clear, it changes how the surface shines"
-        : "such coats alone: " + HidingCoats.inWords(step.coatsToHide());
+  private static String hiding(CoatStep step) {
+    if (step.coat().isVarnish()) {
+      return "A varnish is clear: it changes how the surface shines, and hides nothing.";
+    }
+    OptionalInt alone = HidingCoats.whole(step.coatsToHide());
+    return String.format(
+        Locale.ROOT,
+        "Contrast ratio so far %.2f (hides from %.2f on). %s",
+        step.contrastRatio(),
+        HidingPower.HIDES,
+        alone.isEmpty()
+            ? "What lies below shows through this coat, however many you paint."
+            : alone.getAsInt() == 1
+                ? "One such coat alone hides what lies below."
+                : alone.getAsInt() + " such coats alone hide what lies below.");
   }
 
   private static String inWords(Coat coat) {
@@ -122,7 +132,7 @@ record CoatText(Output output, Illuminant light) {
         "Wanted  %s%s, ΔE00 %.1f from where it is",
         output.block(advice.target()), Output.notation(advice.target()), advice.nowDeltaE00());
     if (advice.options().isEmpty()) {
-      output.line("No coat of one of these paints brings it nearer.");
+      output.line("No coat of these paints brings it nearer by ΔE00 0.5 or more.");
     }
     int number = 1;
     for (CoatOption option : advice.options()) {

@@ -5,6 +5,7 @@ import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.terminal.TextTable;
+import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
@@ -16,9 +17,9 @@ import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -36,9 +37,6 @@ import picocli.CommandLine.Option;
       "  swatchwright shelf --import bench.csv --out bench.shelf.json"
     })
 final class ShelfCommand implements Command {
-  /** More coats than this only say that the paint doesn't hide. */
-  private static final double MANY_COATS = 99;
-
   /** More gaps than these are for {@code --json}. */
   private static final int MOST_GAPS = 6;
 
@@ -191,7 +189,7 @@ final class ShelfCommand implements Command {
     }
     output.table(table);
     output.line("");
-    output.line("Coats: how many hide black and white, computed (contrast ratio 0.98).");
+    output.line("Coats: how many whole ones hide black and white, computed (contrast ratio 0.98).");
     report.problems().forEach(problem -> output.line("Note: %s.", problem));
   }
 
@@ -203,9 +201,8 @@ final class ShelfCommand implements Command {
     if (coats.isEmpty()) {
       return "-";
     }
-    return coats.getAsDouble() > MANY_COATS
-        ? "many"
-        : String.format(Locale.ROOT, "%.1f", coats.getAsDouble());
+    OptionalInt whole = HidingCoats.whole(coats.getAsDouble());
+    return whole.isEmpty() ? "never" : Integer.toString(whole.getAsInt());
   }
 
   private static String inWords(Hiding hiding) {

@@ -84,7 +84,7 @@ record CardExample(List<String> command, Function<JsonNode, List<String>> colour
                 "--base",
                 "Dredger grey",
                 "--coats",
-                "Red oxide:2@1:1 over 40%, Whitewash wash:2@1:4, Blue filter:3@1:15"),
+                "Red oxide:2@1:1 over 40%, Whitewash wash:2, Blue filter:3"),
             CardExample::coated),
         new CardExample(
             List.of("coat", "--base", "Dredger grey", "--shift", "b=-4"), CardExample::advised),

@@ -50,7 +50,7 @@ class CoatCommandTest {
     assertThat(result.get("order").get(1).get("verdict").asText()).isEqualTo("clash");
     assertThat(result.get("order").get(1).get("remedy").asText()).contains("varnish");
     assertThat(result.get("waits").get(0).get("medium").asText()).isEqualTo("enamel");
-    assertThat(result.get("cautions").toString()).contains("extraction", "flames", "data-sheet");
+    assertThat(result.get("cautions").toString()).contains("fresh-air", "flames", "data-sheet");
   }
 
   // 500 cm² · 15 µm ÷ 30 % ÷ 50 % = 5 ml, worked by hand; half of it is thinner.
@@ -85,9 +85,10 @@ class CoatCommandTest {
   }
 
   @Test
-  void aThinCoatCoolsACream() throws Exception {
-    JsonNode advice = json("--base", "Deckhouse cream", "--shift", "b=-4").get("advice");
+  void aBlueFilterCoolsAGrey() throws Exception {
+    JsonNode advice = json("--base", "Dredger grey", "--shift", "b=-4").get("advice");
 
+    assertThat(advice.get("options").get(0).get("mix").asText()).isEqualTo("Blue filter:1");
     assertThat(advice.get("options").get(0).get("shift").get("b").asDouble()).isNegative();
     assertThat(advice.get("nowDeltaE00").asDouble())
         .isGreaterThan(advice.get("options").get(0).get("deltaE00").asDouble());
@@ -140,7 +141,8 @@ class CoatCommandTest {
         .contains(" 1.  Blue filter, 3 coats, 1 part paint : 15 white spirit")
         .containsPattern("In 80 of 100 tries, your paint will be within ΔE00 [0-9.]+ of this")
         .containsPattern(
-            "Contrast ratio so far 0\\.[0-9]+ \\(hides from 0\\.98 on\\); such coats alone: never hides")
+            "Contrast ratio so far 0\\.[0-9]+ \\(hides from 0\\.98 on\\)\\. What lies below shows"
+                + " through this coat")
         .contains("What the base is bound with isn't known")
         .contains("Before anything else goes on: 1 to 2 days.")
         .contains("Amounts for 200 cm², 10 µm dry a coat, 30 % solids, 35 % transfer:")

@@ -1,6 +1,7 @@
 package io.github.swatchwright.coat;
 
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Use;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -17,6 +18,11 @@ public enum Caution {
   EXTRACTION(
       "Spray paint that is thinned with solvent only where an extractor takes the mist outside; an"
           + " open window is not enough. Protect your breathing as the data sheet tells."),
+
+  /** Solvent from a brush. Common practice. */
+  FRESH_AIR(
+      "Brush washes and filters on where the air moves, and keep the jar closed. To spray them, an"
+          + " extractor must take the mist outside; an open window is not enough."),
 
   /** Mist of acrylics and water colours. Common practice. */
   ACRYLIC_MIST(
@@ -51,10 +57,14 @@ public enum Caution {
     this.text = text;
   }
 
-  /** Whether it is about work with that medium. */
+  /**
+   * Whether it is about work with that medium, however it is put on. {@link #FRESH_AIR} isn't,
+   * since {@link #EXTRACTION} is stricter.
+   */
   public boolean concerns(Medium medium) {
-    boolean solvent = medium == Medium.LACQUER || medium == Medium.ENAMEL || medium == Medium.OIL;
+    boolean solvent = isSolvent(medium);
     return switch (this) {
+      case FRESH_AIR -> false;
       case EXTRACTION, FLAMES -> solvent;
       case ACRYLIC_MIST -> !solvent;
       case OILY_RAGS -> medium == Medium.OIL || medium == Medium.ENAMEL;
@@ -73,16 +83,39 @@ public enum Caution {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  private static boolean isSolvent(Medium medium) {
+    return medium == Medium.LACQUER || medium == Medium.ENAMEL || medium == Medium.OIL;
+  }
+
   /**
-   * The cautions of each step, each once: at the first step that it touches.
+   * Whether it is about that coat: washes and filters are brushed on, and sanding is for primers
+   * and for coats that are worn or sponged.
+   */
+  public boolean concerns(Coat coat) {
+    boolean brushed = coat.use() == CoatUse.WASH || coat.use() == CoatUse.FILTER;
+    return switch (this) {
+      case EXTRACTION -> concerns(coat.medium()) && !brushed;
+      case FRESH_AIR -> isSolvent(coat.medium()) && brushed;
+      case DUST -> coat.coverage() < 1 || coat.mix().parts().get(0).paint().use() == Use.PRIMER;
+      default -> concerns(coat.medium());
+    };
+  }
+
+  /**
+   * The cautions of each coat, each once: at the first coat that it touches.
    *
-   * @param steps the medium of each step
+   * @param coats in the order in which they are painted
    * @return as many lists, without {@link #DATA_SHEET}, which stands once under all of them
    */
-  public static List<List<Caution>> forSteps(List<Medium> steps) {
+  public static List<List<Caution>> forCoats(List<Coat> coats) {
     Set<Caution> said = EnumSet.of(DATA_SHEET);
-    return steps.stream()
-        .map(medium -> forMedia(Set.of(medium)).stream().filter(said::add).toList())
+    return coats.stream()
+        .map(
+            coat ->
+                Arrays.stream(values())
+                    .filter(caution -> caution.concerns(coat))
+                    .filter(said::add)
+                    .toList())
         .toList();
   }
 

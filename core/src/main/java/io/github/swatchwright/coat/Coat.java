@@ -62,8 +62,16 @@ public record Coat(Mix mix, double coats, double thinner, double coverage) {
 
   /** Whether its solvent works on what lies below as long as that of a wash does. */
   public boolean isWash() {
-    Use use = mix.parts().get(0).paint().use();
-    return thinner >= SolventRules.WASH_FROM || use == Use.WASH || use == Use.FILTER;
+    return use() != CoatUse.COAT;
+  }
+
+  /** What it is called: by what its bottle is for, else by how far it is thinned. */
+  public CoatUse use() {
+    return switch (mix.parts().get(0).paint().use()) {
+      case WASH -> CoatUse.WASH;
+      case FILTER -> CoatUse.FILTER;
+      default -> CoatUse.of(thinner);
+    };
   }
 
   /** How it is thinned, such as {@code 1 part paint : 4 white spirit}. */

@@ -26,9 +26,9 @@ public record CoatOption(
     order = List.copyOf(order);
   }
 
-  /** What it is called by its thinning. */
+  /** What it is called. */
   public CoatUse use() {
-    return CoatUse.of(coat.thinner());
+    return coat.use();
   }
 
   /** The note that weighs most; empty when nothing is known of what lies below. */

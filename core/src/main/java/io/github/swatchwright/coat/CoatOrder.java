@@ -5,7 +5,6 @@ import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Checks a stack of coats for solvent clashes, by {@link SolventRules}.
@@ -52,17 +51,8 @@ public final class CoatOrder {
     if (rules.stream().noneMatch(rule -> rule.verdict() == SolventVerdict.CLASH)) {
       return Optional.empty();
     }
-    return Stream.of(Medium.ACRYLIC, Medium.LACQUER)
-        .filter(
-            varnish ->
-                rules.stream()
-                    .map(rule -> SolventRules.of(rule.lower(), varnish, false))
-                    .noneMatch(rule -> rule.verdict() == SolventVerdict.CLASH))
-        .filter(
-            varnish ->
-                SolventRules.of(varnish, rules.get(0).upper(), wash).verdict()
-                    != SolventVerdict.CLASH)
-        .findFirst();
+    return SolventRules.seal(
+        rules.stream().map(SolventRule::lower).toList(), rules.get(0).upper(), wash);
   }
 
   private static boolean isClosed(Coat coat) {

@@ -4,6 +4,7 @@ import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -65,11 +66,16 @@ public record CoatPlan(
 
   /** The media that are painted with, in the order they come in; those advised last. */
   public Set<Medium> media() {
+    Set<Medium> media = new LinkedHashSet<>();
+    coats().forEach(coat -> media.add(coat.medium()));
+    return media;
+  }
+
+  /** The coats of the steps, then those advised. */
+  private List<Coat> coats() {
     List<Coat> coats = new ArrayList<>(steps.stream().map(CoatStep::coat).toList());
     advice.ifPresent(some -> some.options().forEach(option -> coats.add(option.coat())));
-    Set<Medium> media = new LinkedHashSet<>();
-    coats.forEach(coat -> media.add(coat.medium()));
-    return media;
+    return coats;
   }
 
   /**
@@ -99,7 +105,7 @@ public record CoatPlan(
 
   /** The cautions of each step, each once, at the first step that it touches. */
   public List<List<Caution>> cautionsOfSteps() {
-    return Caution.forSteps(steps.stream().map(step -> step.coat().medium()).toList());
+    return Caution.forCoats(steps.stream().map(CoatStep::coat).toList());
   }
 
   /** The cautions that no step names: those of coats that are only advised, and the data sheet. */
@@ -111,6 +117,8 @@ public record CoatPlan(
 
   /** Every caution that touches the work. */
   public List<Caution> cautions() {
-    return Caution.forMedia(media());
+    Set<Caution> all = EnumSet.of(Caution.DATA_SHEET);
+    Caution.forCoats(coats()).forEach(all::addAll);
+    return List.copyOf(all);
   }
 }

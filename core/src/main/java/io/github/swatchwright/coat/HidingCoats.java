@@ -1,6 +1,6 @@
 package io.github.swatchwright.coat;
 
-import io.github.swatchwright.argument.Require;
+import java.util.OptionalInt;
 
 /** Coats until a paint hides, as a painter counts them: whole coats, and "never" for the rest. */
 public final class HidingCoats {
@@ -15,12 +15,24 @@ public final class HidingCoats {
    * @param coats coats at which it hides, not whole, above 0
    */
   public static String inWords(double coats) {
-    Require.positive("coats", coats);
-    if (coats > MOST) {
-      return "never hides";
+    OptionalInt whole = whole(coats);
+    return whole.isEmpty()
+        ? "never hides"
+        : "hides after " + whole.getAsInt() + (whole.getAsInt() == 1 ? " coat" : " coats");
+  }
+
+  /**
+   * The coats as someone counts them who paints: 1 for a tenth of a coat; empty for never.
+   *
+   * @param coats coats at which it hides, not whole, above 0; may be infinite
+   */
+  public static OptionalInt whole(double coats) {
+    if (!(coats > 0)) {
+      throw new IllegalArgumentException("coats is " + coats + ", must be above 0");
     }
     // A computed 2.0000001 is two coats.
-    int whole = (int) Math.max(1, Math.ceil(coats - 0.05));
-    return "hides after " + whole + (whole == 1 ? " coat" : " coats");
+    return coats > MOST
+        ? OptionalInt.empty()
+        : OptionalInt.of((int) Math.max(1, Math.ceil(coats - 0.05)));
   }
 }

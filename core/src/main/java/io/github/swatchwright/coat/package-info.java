@@ -4,7 +4,7 @@
  *
  * <pre>{@code
  * CoatPredictor predictor = CoatPredictor.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
- * List<Coat> coats = Coats.parse("Whitewash wash:2@1:4, Blue filter:3@1:15", shelf);
+ * List<Coat> coats = Coats.parse("Whitewash wash:2, Blue filter:3", shelf);
  * List<CoatStep> steps = predictor.predict(new Base.OfMix(Mix.parse("Dredger grey", shelf)), coats);
  * }</pre>
  */

@@ -5,6 +5,7 @@ import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Use;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.SurfaceMap;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -91,6 +92,11 @@ final class Doubts {
         && lab.l() < DARK;
   }
 
+  /** Whether it is made to hide little. */
+  private static boolean isThin(Paint paint) {
+    return paint.use() == Use.WASH || paint.use() == Use.FILTER || paint.use() == Use.INK;
+  }
+
   /** Compares what is stated of hiding with what paints of this make and colour usually do. */
   private static Optional<String> hiding(PaintOptics optics) {
     Paint paint = optics.paint();
@@ -110,14 +116,14 @@ final class Doubts {
               + ": check its make");
     }
     double surprise = scattering.kind(make).surprise();
-    if (Math.abs(surprise) <= DOUBTED_SD) {
+    if (Math.abs(surprise) <= DOUBTED_SD || (surprise < 0 && isThin(paint))) {
       return Optional.empty();
     }
     return Optional.of(
         "is said to hide far "
             + (surprise > 0 ? "better" : "worse")
             + " than paints of its kind and colour: "
-            + (surprise > 0 ? "" : "unless it is a wash, ")
+            + (surprise > 0 ? "" : "unless it is a wash (\"use\":\"wash\"), ")
             + "check its figure for hiding");
   }
 }

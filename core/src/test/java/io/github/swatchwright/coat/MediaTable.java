@@ -1,10 +1,11 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Use;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Every medium over every medium as a paint, a wash and a varnish, as rows of text. */
@@ -29,16 +30,16 @@ final class MediaTable {
                   Wait.after(lower).words(),
                   SolventRules.of(lower, upper, wash).verdict().word(),
                   SolventRules.seal(lower, upper, wash).map(Medium::word).orElse("-"),
-                  cautions(upper)));
+                  cautions(upper, use)));
         }
       }
     }
     return rows;
   }
 
-  private static String cautions(Medium upper) {
-    return Caution.forMedia(Set.of(upper)).stream()
-        .filter(caution -> caution != Caution.DATA_SHEET)
+  private static String cautions(Medium upper, Use use) {
+    Paint paint = Paint.of("some", upper).withUse(use);
+    return Caution.forCoats(List.of(Coat.of(Mix.of(paint)))).get(0).stream()
         .map(Caution::word)
         .collect(Collectors.joining(" "));
   }

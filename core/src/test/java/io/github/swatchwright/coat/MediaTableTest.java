@@ -47,11 +47,11 @@ class MediaTableTest {
           oil    |enamel |careful|clash acrylic|careful|common practice
           oil    |oil    |careful|clash acrylic|careful|common practice
           oil    |water  |careful|careful      |careful|common practice
-          water  |acrylic|careful|clash acrylic|careful|common practice
+          water  |acrylic|careful|clash lacquer|careful|common practice
           water  |lacquer|safe   |safe         |safe   |common practice
           water  |enamel |safe   |safe         |safe   |common practice
           water  |oil    |safe   |safe         |safe   |common practice
-          water  |water  |careful|clash acrylic|careful|common practice
+          water  |water  |careful|clash lacquer|careful|common practice
           """)
   void everyMediumOverEveryMedium(
       String lower, String upper, String paint, String wash, String varnish, String source) {
@@ -83,6 +83,23 @@ class MediaTableTest {
       boolean solvent = List.of("lacquer", "enamel", "oil").contains(row.get(1));
       assertThat(row.get(7).contains("flames")).isEqualTo(solvent);
       assertThat(row.get(7).contains("acrylic-mist")).isEqualTo(!solvent);
+    }
+  }
+
+  /** The remedy in words and the varnish between are the same advice. */
+  @Test
+  void theRemedyOfAClashNamesTheVarnishThatHelps() {
+    for (Medium lower : Medium.values()) {
+      for (Medium upper : Medium.values()) {
+        SolventRule rule = SolventRules.of(lower, upper, true);
+        if (rule.verdict() == SolventVerdict.CLASH) {
+          assertThat(rule.remedy())
+              .contains(
+                  SolventRules.seal(lower, upper, true)
+                      .map(varnish -> varnish.word() + " varnish")
+                      .orElse("no varnish"));
+        }
+      }
     }
   }
 

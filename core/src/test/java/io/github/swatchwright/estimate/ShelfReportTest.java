@@ -89,7 +89,7 @@ class ShelfReportTest {
     assertThat(problems(yellow.withHiding(new Hiding.Scattering(0.001))))
         .containsExactly(
             "'Yellow' is said to hide far worse than paints of its kind and colour: unless it is a"
-                + " wash, check its figure for hiding");
+                + " wash (\"use\":\"wash\"), check its figure for hiding");
   }
 
   @Test
