@@ -2,6 +2,7 @@ package io.github.swatchwright.photo;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.RgbSpace;
+import java.util.Arrays;
 
 /** A picture in memory, 8 bits a channel. The pixels are shared, not copied. */
 public final class ArgbPhoto implements Photo {
@@ -11,11 +12,12 @@ public final class ArgbPhoto implements Photo {
   private final RgbSpace space;
 
   /**
-   * A picture.
+   * A picture whose pixels may be transparent.
    *
    * @param width columns
    * @param height rows
-   * @param argb its pixels row by row, {@code 0xAARRGGBB}
+   * @param argb its pixels row by row, {@code 0xAARRGGBB}; see {@link #opaque} for pixels without
+   *     an alpha byte
    * @param space their colour space
    */
   public ArgbPhoto(int width, int height, int[] argb, RgbSpace space) {
@@ -27,6 +29,20 @@ public final class ArgbPhoto implements Photo {
     }
     this.argb = argb;
     this.space = space;
+  }
+
+  /**
+   * A picture without transparency, from pixels whose highest byte means nothing, as many image
+   * types have them. The pixels are copied.
+   *
+   * @param width columns
+   * @param height rows
+   * @param rgb its pixels row by row, {@code 0x??RRGGBB}
+   * @param space their colour space
+   */
+  public static ArgbPhoto opaque(int width, int height, int[] rgb, RgbSpace space) {
+    return new ArgbPhoto(
+        width, height, Arrays.stream(rgb).map(pixel -> pixel | 0xFF000000).toArray(), space);
   }
 
   @Override
@@ -46,6 +62,7 @@ public final class ArgbPhoto implements Photo {
 
   @Override
   public void read(Region region, PixelRows rows) {
+    region.checkInside(width, height);
     for (int y = region.y(); y < region.y() + region.height(); y++) {
       rows.argb(argb, y * width + region.x(), region.width());
     }

@@ -14,6 +14,11 @@ public interface Photo {
   /** The colour space of its pixels. */
   RgbSpace space();
 
-  /** Hands over all pixels of a region, which lies inside the picture, row by row. */
+  /**
+   * Hands over all pixels of a region, row by row.
+   *
+   * @throws IllegalArgumentException when the region isn't wholly inside the picture; {@link
+   *     Region#clippedTo} gives the part that is
+   */
   void read(Region region, PixelRows rows);
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.photo;
 import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A rectangle of a picture, in pixels of the upright picture.
@@ -53,14 +54,7 @@ public record Region(int x, int y, int width, int height) {
               + " is empty, must be at least 1 pixel wide and high");
     }
     if (x < 0 || y < 0 || right > pictureWidth || bottom > pictureHeight) {
-      throw new IllegalArgumentException(
-          "the region '"
-              + text
-              + "' reaches outside the picture, which is "
-              + pictureWidth
-              + " x "
-              + pictureHeight
-              + " pixels");
+      throw outside(text, pictureWidth, pictureHeight);
     }
     return new Region((int) x, (int) y, (int) (right - x), (int) (bottom - y));
   }
@@ -82,6 +76,38 @@ public record Region(int x, int y, int width, int height) {
               + " is not a number of pixels or percent",
           e);
     }
+  }
+
+  /**
+   * The part of this region that lies inside a picture; empty when none of it does.
+   *
+   * @param pictureWidth of the picture, pixels
+   * @param pictureHeight of the picture, pixels
+   */
+  public Optional<Region> clippedTo(int pictureWidth, int pictureHeight) {
+    int right = Math.min(x + width, pictureWidth);
+    int bottom = Math.min(y + height, pictureHeight);
+    return right > x && bottom > y
+        ? Optional.of(new Region(x, y, right - x, bottom - y))
+        : Optional.empty();
+  }
+
+  /** Refuses a region that isn't wholly inside a picture of that many pixels. */
+  void checkInside(int pictureWidth, int pictureHeight) {
+    if (x + width > pictureWidth || y + height > pictureHeight) {
+      throw outside(toText(), pictureWidth, pictureHeight);
+    }
+  }
+
+  private static IllegalArgumentException outside(String text, int width, int height) {
+    return new IllegalArgumentException(
+        "the region '"
+            + text
+            + "' reaches outside the picture, which is "
+            + width
+            + " x "
+            + height
+            + " pixels");
   }
 
   /** How many pixels it has. */

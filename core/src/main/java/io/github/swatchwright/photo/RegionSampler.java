@@ -4,6 +4,7 @@ import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.colour.RgbSpace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Counts the pixels of a region in one pass, in constant memory and without an object a pixel, and
@@ -66,12 +67,29 @@ public final class RegionSampler implements PixelRows {
   /**
    * Samples a region of a picture.
    *
-   * @throws IllegalArgumentException when too few of its pixels tell a colour
+   * @throws IllegalArgumentException when the region isn't wholly inside the picture, or too few of
+   *     its pixels tell a colour
    */
   public static RegionSample sample(Photo photo, Region region) {
+    return over(photo, region).result();
+  }
+
+  /**
+   * Samples a region of a picture; empty when too few of its pixels tell a colour, as on white
+   * paper or in deep shadow. For live use, where that happens at every other step of the pointer.
+   *
+   * @throws IllegalArgumentException when the region isn't wholly inside the picture
+   */
+  public static Optional<RegionSample> trySample(Photo photo, Region region) {
+    RegionSampler sampler = over(photo, region);
+    return sampler.tellsColour() ? Optional.of(sampler.result()) : Optional.empty();
+  }
+
+  private static RegionSampler over(Photo photo, Region region) {
+    region.checkInside(photo.width(), photo.height());
     RegionSampler sampler = new RegionSampler(region, photo.space());
     photo.read(region, sampler);
-    return sampler.result();
+    return sampler;
   }
 
   @Override
@@ -187,7 +205,7 @@ public final class RegionSampler implements PixelRows {
             used / all, clipped / all, nearBlack / all, transparent / all, 0, crushed / all);
     if (!tellsColour()) {
       throw new IllegalArgumentException(
-          "the region " + region.toText() + " tells no colour: of its pixels " + seen.toText());
+          "the region " + region.toText() + " tells no colour: " + reason(seen, all));
     }
     ChannelCounts.Mean r = red.mean(space, fenced);
     ChannelCounts.Mean g = green.mean(space, fenced);
@@ -203,6 +221,19 @@ public final class RegionSampler implements PixelRows {
             seen.crushed());
     LinearRgb mean = space.toLinearSrgb(r.mean(), g.mean(), b.mean());
     return new RegionSample(region, mean, shares, drawn());
+  }
+
+  /** Why too few pixels are left: the commonest cause first, then what became of the pixels. */
+  private static String reason(PixelShares seen, double all) {
+    String cause =
+        all < RegionSample.FEWEST_PIXELS
+            ? "it has fewer than " + RegionSample.FEWEST_PIXELS + " pixels"
+            : seen.clipped() >= Math.max(seen.nearBlack(), seen.transparent())
+                ? "it is overexposed or pure white, so that its brightness is lost"
+                : seen.nearBlack() >= seen.transparent()
+                    ? "it is too dark to tell from noise"
+                    : "it is transparent";
+    return cause + "; of its pixels " + seen.toText();
   }
 
   private List<LinearRgb> drawn() {

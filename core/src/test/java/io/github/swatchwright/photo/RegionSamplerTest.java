@@ -110,9 +110,52 @@ class RegionSamplerTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> RegionSampler.sample(photo((x, y) -> 0xFFFFFFFF), ALL))
         .withMessageStartingWith(
-            "the region 0,0,64,64 tells no colour: of its pixels 0 % usable, 100 % clipped");
+            "the region 0,0,64,64 tells no colour: it is overexposed or pure white, so that its"
+                + " brightness is lost; of its pixels 0 % usable, 100 % clipped");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> RegionSampler.sample(photo((x, y) -> -1), new Region(3, 3, 1, 1)));
+        .isThrownBy(() -> RegionSampler.sample(photo((x, y) -> 0xFF808080), new Region(3, 3, 1, 1)))
+        .withMessageContaining("it has fewer than 4 pixels");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RegionSampler.sample(photo((x, y) -> 0xFF010101), ALL))
+        .withMessageContaining("it is too dark to tell from noise");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RegionSampler.sample(photo((x, y) -> 0x808080), ALL))
+        .withMessageContaining("it is transparent; of its pixels 0 % usable");
+  }
+
+  @Test
+  void aPointerOverThePictureGetsAnAnswerWithoutExceptions() {
+    assertThat(RegionSampler.trySample(photo((x, y) -> 0xFFFFFFFF), ALL)).isEmpty();
+    assertThat(RegionSampler.trySample(photo((x, y) -> 0xFF00A0A0), ALL))
+        .hasValueSatisfying(
+            sample -> assertThat(sample.mean().encode().toHex()).isEqualTo("#00A0A0"));
+  }
+
+  @Test
+  void pixelsWithoutAnAlphaByteAreOpaqueWhenSaidSo() {
+    int[] rgb = new int[SIDE * SIDE];
+    Arrays.fill(rgb, 0x00A0A0);
+    ArgbPhoto photo = ArgbPhoto.opaque(SIDE, SIDE, rgb, RgbSpace.SRGB);
+    assertThat(RegionSampler.sample(photo, ALL).mean().encode().toHex()).isEqualTo("#00A0A0");
+  }
+
+  @Test
+  void aRegionOverTheEdgeIsRefusedAndItsInnerPartOffered() {
+    // Rows of 40 pixels: read on beyond the edge, the region would wrap into the next rows.
+    ArgbPhoto photo = new ArgbPhoto(40, 30, new int[40 * 30], RgbSpace.SRGB);
+    for (Region over :
+        new Region[] {new Region(30, 5, 20, 4), new Region(50, 5, 2, 2), new Region(5, 28, 4, 4)}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> RegionSampler.sample(photo, over))
+          .withMessage(
+              "the region '%s' reaches outside the picture, which is 40 x 30 pixels",
+              over.toText());
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> photo.read(over, new RegionSampler(over, RgbSpace.SRGB)));
+    }
+    assertThat(new Region(30, 5, 20, 4).clippedTo(40, 30)).contains(new Region(30, 5, 10, 4));
+    assertThat(new Region(5, 28, 4, 4).clippedTo(40, 30)).contains(new Region(5, 28, 4, 2));
+    assertThat(new Region(50, 5, 2, 2).clippedTo(40, 30)).isEmpty();
   }
 
   @Test
