@@ -20,7 +20,12 @@ record DocumentHead(String format, int version) {
     JsonElement number = fields.required("version");
     double given = number.number();
     if (given != version) {
-      throw number.refuse("is " + given + ", must be " + version + ", the version that is known");
+      throw number.refuse(
+          "is "
+              + number.content().inWords()
+              + ", must be "
+              + version
+              + ", the version that is known");
     }
   }
 

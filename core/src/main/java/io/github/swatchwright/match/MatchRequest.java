@@ -9,6 +9,7 @@ import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchSpace;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -51,6 +52,7 @@ public record MatchRequest(
 
   /** Copies the list; refuses numbers out of range, and a pot named twice. */
   public MatchRequest {
+    Objects.requireNonNull(target, "target");
     Require.within("paints", mostPaints, 1, Recipe.MOST_PAINTS);
     Require.within("max-drops", mostDrops, 1, LARGEST_DROPS);
     Require.within("alternatives", alternatives, 1, LARGEST_ALTERNATIVES);

@@ -7,12 +7,12 @@ import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.search.Batch;
 import io.github.swatchwright.search.ExhaustiveSearch;
 import io.github.swatchwright.search.PrunedSearch;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -58,25 +59,26 @@ public final class Matcher {
    * Proposes recipes for many targets; what is learned of the shelf for one serves the others.
    *
    * @param requests what is asked for
-   * @param control for all of them together: a request whose turn comes too late gets what is found
-   *     at once
-   * @return a result for each request, in their order
+   * @param control threads, time and cancelling of all of them together; each thread works on a
+   *     request of its own
+   * @return a result for each request, in their order; when the control stops the work, for those
+   *     alone that were begun until then ({@link MatchResult#request} says which)
    * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
    */
   public List<MatchResult> matchAll(List<MatchRequest> requests, SearchControl control) {
-    long end = System.nanoTime() + control.longest().toNanos();
-    List<MatchResult> results = new ArrayList<>();
-    for (MatchRequest request : requests) {
-      int before = results.size();
-      results.add(
-          match(
-              request,
-              control
-                  .withLongest(Duration.ofNanos(Math.max(0, end - System.nanoTime())))
-                  .withProgress(
-                      share -> control.progress().reached((before + share) / requests.size()))));
-    }
-    return List.copyOf(results);
+    return matchAll(requests, control, result -> {});
+  }
+
+  /**
+   * The same, handing out each result as soon as it is there.
+   *
+   * @param found receives the results in the order in which they are finished, one at a time, from
+   *     any of the threads
+   */
+  public List<MatchResult> matchAll(
+      List<MatchRequest> requests, SearchControl control, Consumer<MatchResult> found) {
+    List<MatchRequest> all = List.copyOf(requests);
+    return Batch.run(all.size(), (target, own) -> match(all.get(target), own), control, found);
   }
 
   /**

@@ -55,7 +55,7 @@ final class SearchSequence {
 
   /** Does the same, unless the time is up or the caller has cancelled. */
   void runIfTime(RecipeSearch search, SearchSpace space, int count) {
-    if (System.nanoTime() < end && !control.cancelled().getAsBoolean()) {
+    if (System.nanoTime() < end && !control.isCancelled()) {
       run(search, space, count);
     } else {
       done++;

@@ -72,7 +72,8 @@ public sealed interface Swatch {
     public OfLab {
       Require.within("L*", lab.l(), 0, 100);
       if (!lab.white().equals(WhitePoint.D65)) {
-        throw new IllegalArgumentException("lab is relative to " + lab.white() + ", must be D65");
+        throw new IllegalArgumentException(
+            "lab is relative to " + lab.white() + ", must be D65; Lab.adaptTo converts it");
       }
     }
 

@@ -129,15 +129,6 @@ public final class CompiledShelf {
   }
 
   /**
-   * The nearest recipes of each target, in order.
-   *
-   * @param control threads share the targets out; a stop ends every target's search
-   */
-  public List<SearchOutcome> nearest(List<Lab> targets, int count, SearchControl control) {
-    return new SearchBatch(this, targets, count, control).run();
-  }
-
-  /**
    * The nearest recipes, under the caller's control.
    *
    * @param target the wanted colour, relative to the white of the space's light

@@ -41,7 +41,7 @@ final class SearchRun {
 
   /** Whether to end at once; asks the caller's conditions. */
   boolean stops() {
-    if (!stopped && (System.nanoTime() - start >= longest || control.cancelled().getAsBoolean())) {
+    if (!stopped && (System.nanoTime() - start >= longest || control.isCancelled())) {
       stopped = true;
     }
     return stopped;

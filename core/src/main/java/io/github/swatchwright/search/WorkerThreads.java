@@ -35,7 +35,7 @@ final class WorkerThreads implements AutoCloseable {
       List<T> results = new ArrayList<>();
       results.add(work.get());
       for (Future<T> future : futures) {
-        results.add(future.get());
+        results.add(result(future));
       }
       return results;
     } catch (ExecutionException e) {
@@ -43,9 +43,24 @@ final class WorkerThreads implements AutoCloseable {
         throw cause;
       }
       throw new IllegalStateException(e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while a search was under way", e);
+    }
+  }
+
+  /** Waits even when interrupted: the interrupt has stopped the search, so the wait is short. */
+  private static <T> T result(Future<T> future) throws ExecutionException {
+    boolean interrupted = false;
+    try {
+      while (true) {
+        try {
+          return future.get();
+        } catch (InterruptedException e) {
+          interrupted = true;
+        }
+      }
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 

@@ -83,7 +83,7 @@ class ShelfRefusalTest {
           """
           {}|$: has no field 'format', must have one
           {"format":"other"}|$.format: is "other", must be "swatchwright-shelf"
-          {"format":"swatchwright-shelf","version":2}|$.version: is 2.0, must be 1, the version that is known
+          {"format":"swatchwright-shelf","version":2}|$.version: is 2, must be 1, the version that is known
           {"format":"swatchwright-shelf","version":1,"name":"s","surface":{"k1":1,"k2":0},"paints":[{}]}|$.surface.k1: is 1.0, must be within [0.0, 0.9999999999999999]
           {"format":1}|$.format: is 1, must be a string
           "shelf"|$: is "shelf", must be an object

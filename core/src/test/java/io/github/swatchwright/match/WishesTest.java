@@ -277,6 +277,19 @@ class WishesTest {
   }
 
   @Test
+  void manyTargetsStopAtOnceAndHandOutWhatIsThere() {
+    List<MatchRequest> requests = Collections.nCopies(500, RUST);
+    List<MatchResult> heard = new ArrayList<>();
+    List<MatchResult> results =
+        MATCHER.matchAll(
+            requests,
+            SearchControl.PLAIN.withThreads(2).withCancelled(() -> heard.size() >= 3),
+            heard::add);
+    assertThat(results).hasSizeBetween(3, 5).hasSameSizeAs(heard);
+    assertThat(results.get(0).complete()).isTrue();
+  }
+
+  @Test
   void aStoppedMatchSaysWhatItMayHaveMissed() {
     MatchResult whole = MATCHER.match(RUST);
     assertThat(whole.complete()).isTrue();

@@ -49,7 +49,7 @@ class SwatchTest {
   void nonsenseIsRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Swatch.OfLab(new Lab(50, 0, 0, WhitePoint.D50)))
-        .withMessage("lab is relative to D50, must be D65");
+        .withMessage("lab is relative to D50, must be D65; Lab.adaptTo converts it");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Swatch.OfSrgb(new Srgb(1.2, 0, 0)))
         .withMessageContaining("must be within 0 to 1");

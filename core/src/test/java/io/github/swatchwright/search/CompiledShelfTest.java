@@ -55,14 +55,9 @@ class CompiledShelfTest {
       for (int round = 0; round < 8; round++) {
         for (int i = 0; i < targets.size(); i++) {
           Lab target = targets.get(i);
-          // Plain searches, searches of several threads, and batches, all on the same shelf.
+          // Searches of one and of several threads, all on the same shelf.
           SearchControl control = SearchControl.PLAIN.withThreads(1 + (i + round) % 4);
-          boolean batch = (i + round) % 5 == 0;
-          calls.add(
-              () ->
-                  batch
-                      ? shelf.nearest(List.of(target), 20, control).get(0).candidates()
-                      : shelf.search(target, 20, control).candidates());
+          calls.add(() -> shelf.search(target, 20, control).candidates());
         }
       }
       List<Future<List<Candidate>>> found = pool.invokeAll(calls);
@@ -79,15 +74,52 @@ class CompiledShelfTest {
     List<Lab> targets = targets(10);
     List<Double> shares = Collections.synchronizedList(new ArrayList<>());
     CompiledShelf shelf = CompiledShelf.of(SPACE);
+    List<SearchOutcome> heard = new ArrayList<>();
     List<SearchOutcome> outcomes =
-        shelf.nearest(targets, 10, SearchControl.PLAIN.withThreads(3).withProgress(shares::add));
+        Batch.run(
+            targets.size(),
+            (target, control) -> shelf.search(targets.get(target), 10, control),
+            SearchControl.PLAIN.withThreads(3).withProgress(shares::add),
+            heard::add);
     for (int i = 0; i < targets.size(); i++) {
       assertThat(outcomes.get(i).complete()).isTrue();
       assertThat(outcomes.get(i).candidates())
           .isEqualTo(CompiledShelf.of(SPACE).nearest(targets.get(i), 10));
     }
     assertThat(shares).isSorted().hasSize(10).last().isEqualTo(1.0);
-    assertThat(shelf.nearest(List.of(), 10, SearchControl.PLAIN)).isEmpty();
+    assertThat(heard).containsExactlyInAnyOrderElementsOf(outcomes);
+  }
+
+  @Test
+  void aBatchThatIsStoppedBeginsNoFurtherTarget() {
+    List<Integer> begun = Collections.synchronizedList(new ArrayList<>());
+    List<Integer> results =
+        Batch.run(
+            1000,
+            (target, control) -> {
+              begun.add(target);
+              return target;
+            },
+            SearchControl.PLAIN.withThreads(3).withCancelled(() -> begun.size() >= 20),
+            result -> {});
+    assertThat(results).isSorted().hasSameElementsAs(begun);
+    // Each thread may have begun one while another was counted.
+    assertThat(begun.size()).isBetween(20, 23);
+    assertThat(Batch.run(0, (target, control) -> target, SearchControl.PLAIN, result -> {}))
+        .isEmpty();
+  }
+
+  @Test
+  void anInterruptStopsASearchLikeACancelWithAnyNumberOfThreads() {
+    for (int threads : new int[] {1, 3}) {
+      Thread.currentThread().interrupt();
+      SearchOutcome outcome =
+          CompiledShelf.of(SPACE)
+              .search(OUT_OF_REACH, 10, SearchControl.PLAIN.withThreads(threads));
+      assertThat(Thread.interrupted()).isTrue();
+      assertThat(outcome.complete()).isFalse();
+      assertThat(outcome.candidates()).hasSize(10);
+    }
   }
 
   @Test
@@ -168,6 +200,8 @@ class CompiledShelfTest {
     CompiledShelf shelf = CompiledShelf.of(SPACE);
     assertThatThrownBy(() -> shelf.nearest(OUT_OF_REACH, 0)).hasMessageContaining("count");
     assertThatThrownBy(() -> SearchControl.PLAIN.withThreads(0)).hasMessageContaining("threads");
+    assertThat(SearchControl.PLAIN.withLongest(Duration.ofDays(1000)).longest())
+        .isEqualTo(SearchControl.UNLIMITED);
     assertThatThrownBy(() -> SearchControl.PLAIN.withLongest(Duration.ofSeconds(-1)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("longest");
