@@ -16,6 +16,7 @@ import io.github.swatchwright.sheet.SheetPage;
 import io.github.swatchwright.sheet.SheetReading;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -61,6 +62,14 @@ final class SheetCommand implements Command {
   @Nullable NewFile cardsFile;
 
   @Option(
+      names = "--painted",
+      paramLabel = "DAY",
+      description =
+          "With --read: the day on which the sheet was painted, such as 2026-11-20, for its cards:"
+              + " bottles are as strong as they were on that day.")
+  @Nullable LocalDate painted;
+
+  @Option(
       names = "--add-to",
       paramLabel = "SHELF",
       description =
@@ -101,9 +110,9 @@ final class SheetCommand implements Command {
   }
 
   private void print() {
-    if (cardsFile != null || addTo != null || replace || picture != null) {
+    if (cardsFile != null || addTo != null || replace || picture != null || painted != null) {
       throw new IllegalArgumentException(
-          "--cards, --add-to, --replace and --picture go with --read");
+          "--cards, --add-to, --replace, --picture and --painted go with --read");
     }
     NewFile file = out;
     if (file == null) {
@@ -139,7 +148,7 @@ final class SheetCommand implements Command {
             ? Optional.empty()
             : Optional.of(
                 ShelfJson.toText(SheetShelf.shelf(readings, before, how, replace || ofThis)));
-    Optional<CardSet> cards = SheetShelf.cards(readings);
+    Optional<CardSet> cards = SheetShelf.cards(readings, Optional.ofNullable(painted));
     boolean same = stated != null && added != null && stated.path().equals(added.path());
     if (stated != null && !same && !replace && Files.exists(stated.path())) {
       throw new IllegalArgumentException(
@@ -199,7 +208,7 @@ final class SheetCommand implements Command {
         new TextTable(
             new TextTable.Column("Paint", false),
             new TextTable.Column("At full hiding", false),
-            new TextTable.Column("± sd", true),
+            new TextTable.Column("± ΔE00", true),
             new TextTable.Column("Hiding", true),
             new TextTable.Column("Doubts", false));
     for (SheetReading page : readings) {
@@ -229,9 +238,9 @@ final class SheetCommand implements Command {
     FieldReading.Read read = field.read().get();
     table.add(
         label,
-        output.block(read.drawdown().masstone()) + Output.notation(read.drawdown().masstone()),
-        String.format(Locale.ROOT, "%.1f", read.masstoneError()),
-        String.format(Locale.ROOT, "%.2f", read.drawdown().contrastRatio()),
+        output.block(read.opaque().masstone()) + Output.notation(read.opaque().masstone()),
+        String.format(Locale.ROOT, "%.1f", read.opaque().interval()),
+        String.format(Locale.ROOT, "%.2f", read.opaque().contrastRatio()),
         doubts);
   }
 }

@@ -6,13 +6,13 @@ import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Finish;
-import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.sheet.FieldReading;
 import io.github.swatchwright.sheet.SheetReading;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,10 +94,7 @@ final class SheetShelf {
       Finish finish,
       @org.jspecify.annotations.Nullable Paint old) {
     Paint fresh =
-        Paint.of(
-                name,
-                old == null ? medium : old.medium(),
-                new Swatch.OfLab(read.drawdown().masstone()))
+        Paint.of(name, old == null ? medium : old.medium())
             .withFinish(old == null ? finish : old.finish());
     if (old != null) {
       fresh =
@@ -109,23 +106,25 @@ final class SheetShelf {
               .withThinned(old.thinned())
               .withNotes(old.notes());
     }
-    return fresh
-        .withSwatchError(Math.max(LEAST_ERROR, Math.min(MOST_ERROR, round(read.masstoneError()))))
-        .withHiding(
-            new Hiding.ContrastRatio(Math.rint(1000 * read.drawdown().contrastRatio()) / 1000));
+    return fresh.withDrawdown(read.drawdown()).withSwatchError(error(read.error()));
   }
 
-  private static double round(double value) {
-    return Math.rint(100 * value) / 100;
+  private static double error(double sd) {
+    return Math.max(LEAST_ERROR, Math.min(MOST_ERROR, Math.rint(100 * sd) / 100));
   }
 
-  /** The mixes that were read, as test cards; empty when there are none. */
-  static Optional<CardSet> cards(List<SheetReading> pages) {
+  /**
+   * The mixes that were read, as test cards; empty when there are none.
+   *
+   * @param painted the day on which they were painted, if anybody says
+   */
+  static Optional<CardSet> cards(List<SheetReading> pages, Optional<LocalDate> painted) {
     List<TestCard> cards = new ArrayList<>();
     for (SheetReading page : pages) {
       for (FieldReading field : page.fields()) {
         if (field.read().isPresent() && field.field().isMix()) {
-          cards.add(card(field.field().label().substring(1), field.read().get()));
+          TestCard card = card(field.field().label().substring(1), field.read().get());
+          cards.add(painted.map(card::withPainted).orElse(card));
         }
       }
     }
@@ -149,10 +148,10 @@ final class SheetShelf {
     return new TestCard(
         parts,
         PartsBy.VOLUME,
-        new Swatch.OfLab(read.drawdown().masstone()),
+        new Swatch.OfLab(read.opaque().masstone()),
         Optional.empty(),
         OptionalDouble.empty(),
-        OptionalDouble.of(Math.max(LEAST_ERROR, Math.min(MOST_ERROR, round(read.masstoneError())))),
+        OptionalDouble.of(error(read.opaque().error())),
         Optional.empty());
   }
 }

@@ -31,12 +31,26 @@ final class DrawdownBelief {
   /** The share of the whole error that a half has by itself, up to that. */
   private static final double OWN_SHARE = 0.5;
 
-  private DrawdownBelief() {}
+  private final GaussianBelief whole;
+
+  private DrawdownBelief(GaussianBelief whole) {
+    this.whole = whole;
+  }
+
+  /** The belief about the paint's 72 unknowns. */
+  GaussianBelief belief() {
+    return whole.first(OpticsState.SIZE);
+  }
+
+  /** The stroke's most probable thickness in coats. */
+  double coats() {
+    return Math.exp(whole.mean()[OpticsState.SIZE]);
+  }
 
   /** What is believed of a paint whose masstone isn't stated. */
-  static GaussianBelief alone(Paint paint, Drawdown stroke, Saunderson surface) {
-    GaussianBelief unseen = met(OpticsPrior.unseen(), paint, stroke, surface);
-    GaussianBelief reflectance = unseen.first(Bands.COUNT);
+  static DrawdownBelief alone(Paint paint, Drawdown stroke, Saunderson surface) {
+    DrawdownBelief unseen = met(OpticsPrior.unseen(), paint, stroke, surface);
+    GaussianBelief reflectance = unseen.whole.first(Bands.COUNT);
     Lab masstone =
         new Viewing(TristimulusWeights.D65, surface).lab(OpticsState.masstone(reflectance.mean()));
     ScatteringBelief scattering = PaintOptics.scattering(paint, masstone, reflectance, surface);
@@ -45,26 +59,24 @@ final class DrawdownBelief {
     return met(expected, paint, stroke, surface);
   }
 
-  private static GaussianBelief met(
+  private static DrawdownBelief met(
       GaussianBelief expected, Paint paint, Drawdown stroke, Saunderson surface) {
     GaussianBelief prior = withThickness(expected, stroke);
     double own = ownError(paint, stroke);
     DrawdownEvidence exact =
         new DrawdownEvidence(stroke, new DrawdownEvidence.Errors(MET, own, 0), surface);
-    return prior
-        .stated(whole(paint, stroke, surface), prior.after(exact).mean())
-        .first(OpticsState.SIZE);
+    return new DrawdownBelief(
+        prior.stated(evidence(paint, stroke, surface), prior.after(exact).mean()));
   }
 
   /** What is believed of a paint whose masstone is stated, too. */
-  static GaussianBelief beside(
+  static DrawdownBelief beside(
       GaussianBelief stated, Paint paint, Drawdown stroke, Saunderson surface) {
-    return withThickness(stated, stroke)
-        .after(whole(paint, stroke, surface))
-        .first(OpticsState.SIZE);
+    return new DrawdownBelief(
+        withThickness(stated, stroke).after(evidence(paint, stroke, surface)));
   }
 
-  private static DrawdownEvidence whole(Paint paint, Drawdown stroke, Saunderson surface) {
+  private static DrawdownEvidence evidence(Paint paint, Drawdown stroke, Saunderson surface) {
     double common = paint.swatchError().orElse(stroke.usualError());
     return new DrawdownEvidence(
         stroke,

@@ -27,6 +27,7 @@ final class DrawdownEvidence implements Evidence {
   /** Reflectances are held this far from black and from white: ΔE00 0.05. */
   private static final double EDGE = 1e-4;
 
+  private final Drawdown drawdown;
   private final Half black;
   private final Half white;
   private final Errors errors;
@@ -34,7 +35,7 @@ final class DrawdownEvidence implements Evidence {
   /**
    * How well a stroke was measured and made.
    *
-   * @param common error that both halves share, sd of L*, a* and b*
+   * @param common error that both halves share with their bases, sd of L*, a* and b*
    * @param own error of each half by itself, the same
    * @param modelError how far films stray from the model, mean ΔE00
    */
@@ -42,14 +43,11 @@ final class DrawdownEvidence implements Evidence {
     double whole() {
       return Math.hypot(common, own);
     }
-
-    double shared() {
-      return common * common / (common * common + own * own);
-    }
   }
 
   DrawdownEvidence(Drawdown drawdown, Errors errors, Saunderson surface) {
     Viewing viewing = new Viewing(TristimulusWeights.D65, surface);
+    this.drawdown = drawdown;
     this.errors = errors;
     black = new Half(drawdown.black(), errors, viewing);
     white = new Half(drawdown.white(), errors, viewing);
@@ -79,19 +77,27 @@ final class DrawdownEvidence implements Evidence {
     double[] variances = joined(black.readout.variances(), white.readout.variances());
     int half = black.readout.variances().length;
     double[][] covariance = new double[variances.length][variances.length];
-    for (int i = 0; i < variances.length; i++) {
-      covariance[i][i] = variances[i];
-    }
-    if (2 * half == variances.length) {
-      for (int i = 0; i < half; i++) {
-        double shared = errors.shared() * Math.sqrt(variances[i] * variances[half + i]);
-        covariance[i][half + i] = shared;
-        covariance[half + i][i] = shared;
+    if (black.isColour() && white.isColour()) {
+      addShared(covariance);
+    } else {
+      for (int i = 0; i < variances.length; i++) {
+        covariance[i][i] = variances[i];
       }
     }
     black.addModelError(covariance, 0);
     white.addModelError(covariance, half);
     return covariance;
+  }
+
+  /** What both colours share leaves in them what their bases don't explain. */
+  private void addShared(double[][] covariance) {
+    double[][] left = SharedError.left(drawdown);
+    for (int i = 0; i < covariance.length; i++) {
+      covariance[i][i] = errors.own() * errors.own();
+      for (int j = 0; j < covariance.length; j++) {
+        covariance[i][j] += errors.common() * errors.common() * LowerTriangle.dot(left[i], left[j]);
+      }
+    }
   }
 
   private static double[] joined(double[] first, double[] second) {
@@ -119,6 +125,10 @@ final class DrawdownEvidence implements Evidence {
               : new PatchReadout.Colour(measured.lab(), viewing, errors.whole());
       base = internal(half.base());
       measuredInternal = internal(measured);
+    }
+
+    private boolean isColour() {
+      return readout instanceof PatchReadout.Colour;
     }
 
     private double[] internal(Swatch swatch) {

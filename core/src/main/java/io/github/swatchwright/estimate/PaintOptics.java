@@ -9,6 +9,7 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is known of one paint's K(λ) and S(λ): a Gaussian over 72 unknowns, z = logit of internal
@@ -20,11 +21,18 @@ public final class PaintOptics {
   private final OpticalConstants constants;
   private final Optional<ScatteringBelief> scattering;
 
-  private PaintOptics(Paint paint, GaussianBelief belief, Optional<ScatteringBelief> scattering) {
+  private final OptionalDouble strokeCoats;
+
+  private PaintOptics(
+      Paint paint,
+      GaussianBelief belief,
+      Optional<ScatteringBelief> scattering,
+      OptionalDouble strokeCoats) {
     this.paint = paint;
     this.belief = belief;
     this.constants = OpticsState.constants(belief.mean());
     this.scattering = scattering;
+    this.strokeCoats = strokeCoats;
   }
 
   /**
@@ -34,16 +42,7 @@ public final class PaintOptics {
    * @param fittedUnder the surface that a fit took for granted
    */
   static PaintOptics estimate(Paint paint, Saunderson surface, Saunderson fittedUnder) {
-    PaintOptics own =
-        paint.masstone().isPresent()
-            ? estimate(paint, paint.masstone().get(), surface)
-            : new PaintOptics(
-                paint,
-                paint
-                    .drawdown()
-                    .map(stroke -> DrawdownBelief.alone(paint, stroke, surface))
-                    .orElseGet(OpticsPrior::unseen),
-                Optional.empty());
+    PaintOptics own = own(paint, surface);
     if (paint.optics().isEmpty()) {
       return own;
     }
@@ -52,23 +51,41 @@ public final class PaintOptics {
       OpticsState.seeThrough(state, fittedUnder, surface);
     }
     return new PaintOptics(
-        paint, own.belief.about(state).widened(paint.optics().get().widthScale()), own.scattering);
+        paint,
+        own.belief.about(state).widened(paint.optics().get().widthScale()),
+        own.scattering,
+        own.strokeCoats);
   }
 
-  private static PaintOptics estimate(Paint paint, Swatch masstone, Saunderson surface) {
+  private static PaintOptics own(Paint paint, Saunderson surface) {
+    if (paint.masstone().isEmpty()) {
+      return paint
+          .drawdown()
+          .map(stroke -> DrawdownBelief.alone(paint, stroke, surface))
+          .map(drawn -> drawn(paint, drawn, Optional.empty()))
+          .orElseGet(
+              () ->
+                  new PaintOptics(
+                      paint, OpticsPrior.unseen(), Optional.empty(), OptionalDouble.empty()));
+    }
+    Swatch masstone = paint.masstone().get();
     GaussianBelief reflectance =
         OpticsPrior.masstone()
             .stated(
                 SwatchEvidence.of(paint, masstone, surface), SwatchEvidence.met(masstone, surface));
     ScatteringBelief scattering = scattering(paint, masstone.lab(), reflectance, surface);
     GaussianBelief stated = GaussianBelief.independent(reflectance, scattering.belief());
-    return new PaintOptics(
-        paint,
-        paint
-            .drawdown()
-            .map(stroke -> DrawdownBelief.beside(stated, paint, stroke, surface))
-            .orElse(stated),
-        Optional.of(scattering));
+    return paint
+        .drawdown()
+        .map(stroke -> DrawdownBelief.beside(stated, paint, stroke, surface))
+        .map(drawn -> drawn(paint, drawn, Optional.of(scattering)))
+        .orElseGet(
+            () -> new PaintOptics(paint, stated, Optional.of(scattering), OptionalDouble.empty()));
+  }
+
+  private static PaintOptics drawn(
+      Paint paint, DrawdownBelief drawn, Optional<ScatteringBelief> scattering) {
+    return new PaintOptics(paint, drawn.belief(), scattering, OptionalDouble.of(drawn.coats()));
   }
 
   /** What its make and its stated hiding say of the ln S of a paint of that masstone. */
@@ -97,6 +114,11 @@ public final class PaintOptics {
   /** Internal masstone reflectance R at the most probable state, all bands. */
   public double[] masstone() {
     return OpticsState.masstone(belief.mean());
+  }
+
+  /** How thick the stroke of its drawdown probably is, in coats; empty for a paint without one. */
+  public OptionalDouble strokeCoats() {
+    return strokeCoats;
   }
 
   /** What its make and its hiding say of ln S; empty for a paint without a masstone. */

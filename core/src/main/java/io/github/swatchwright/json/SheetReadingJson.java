@@ -8,9 +8,10 @@ import java.util.List;
 
 /**
  * What photos of a sheet say, as JSON: {@code fields}, each with its {@code label}, {@code lab} and
- * {@code srgb} at full hiding with {@code error}, {@code hiding} as a contrast ratio, the colours
- * read over black and over paper, the share {@code leftOut}, and {@code doubts}. A field that
- * couldn't be read has {@code doubts} alone.
+ * {@code srgb} at full hiding with {@code error} as sd and {@code interval} as the ΔE00 that holds
+ * 80 %, {@code hiding} as the contrast ratio of the stroke, the colours read over black and over
+ * paper, the share {@code leftOut}, and {@code doubts}. A field that couldn't be read has {@code
+ * doubts} alone.
  */
 public final class SheetReadingJson {
   private SheetReadingJson() {}
@@ -46,9 +47,10 @@ public final class SheetReadingJson {
     JsonOutput.text(json, field.field().isMix() ? "mix" : "paint", name(field));
     if (field.read().isPresent()) {
       FieldReading.Read read = field.read().get();
-      ColourJson.writeFields(json, read.drawdown().masstone());
-      Rounded.field(json, "error", read.masstoneError());
-      Rounded.field(json, "hiding", read.drawdown().contrastRatio());
+      ColourJson.writeFields(json, read.opaque().masstone());
+      Rounded.field(json, "error", read.opaque().error());
+      Rounded.field(json, "interval", read.opaque().interval());
+      Rounded.field(json, "hiding", read.opaque().contrastRatio());
       ColourJson.write(json, "overBlack", read.overBlack());
       ColourJson.write(json, "overPaper", read.overPaper());
       ColourJson.write(json, "black", read.black());

@@ -13,6 +13,9 @@ import java.util.function.DoubleUnaryOperator;
  * @param edge how wide the change from paper to black is, mm
  */
 record FieldPlace(double dx, double dy, double edge) {
+  /** A part of the sheet that lies where the flattening says. */
+  static final FieldPlace AS_PRINTED = new FieldPlace(0, 0, 0);
+
   /** How far off an edge is looked for, mm. */
   private static final double REACH = 2.6;
 

@@ -1,6 +1,8 @@
 package io.github.swatchwright.sheet;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.paint.Drawdown;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +18,9 @@ import java.util.Optional;
 public record FieldReading(
     SheetField field, Optional<Read> read, double leftOut, List<String> doubts) {
 
+  /** No photo is read to less than this, sd of L*, a* and b*. */
+  static final double LEAST_ERROR = 0.3;
+
   /** Copies the list. */
   public FieldReading {
     doubts = List.copyOf(doubts);
@@ -24,22 +29,58 @@ public record FieldReading(
   /**
    * A stroke, colours relative to D65.
    *
-   * @param overBlack its colour over the printed black
-   * @param overPaper its colour over the paper
-   * @param black the printed black, bare
-   * @param paper the paper, bare
-   * @param drawdown what follows for full hiding
+   * @param drawdown its colours over the printed black and over the paper, and the bare bases
    * @param error sd of L*, a* and b* of the colours over black and over paper
-   * @param masstoneError sd of L*, a* and b* of the colour at full hiding
-   * @param interval the ΔE00 about {@code overPaper} that holds its true colour with 80 %
+   * @param interval the ΔE00 about the colour over paper that holds its true colour with 80 %
+   * @param opaque what follows from both colours
    */
-  public record Read(
-      Lab overBlack,
-      Lab overPaper,
-      Lab black,
-      Lab paper,
-      Drawdown drawdown,
-      double error,
-      double masstoneError,
-      double interval) {}
+  public record Read(Drawdown drawdown, double error, double interval, Opaque opaque) {
+    /** The stroke over the printed black. */
+    public Lab overBlack() {
+      return drawdown.black().measured().lab();
+    }
+
+    /** The stroke over the paper. */
+    public Lab overPaper() {
+      return drawdown.white().measured().lab();
+    }
+
+    /** The printed black, bare. */
+    public Lab black() {
+      return drawdown.black().base().lab();
+    }
+
+    /** The paper, bare. */
+    public Lab paper() {
+      return drawdown.white().base().lab();
+    }
+  }
+
+  /**
+   * The paint as it would be at full hiding.
+   *
+   * @param masstone its colour
+   * @param error sd of L*, a* and b* of that
+   * @param interval the ΔE00 about it that holds its true colour with 80 %
+   * @param contrastRatio how well the stroke as it is hides: Y over black of Y = 5 % to Y over
+   *     white of Y = 80 %
+   */
+  public record Opaque(Lab masstone, double error, double interval, double contrastRatio) {}
+
+  static FieldReading unread(SheetField field, String why) {
+    return new FieldReading(field, Optional.empty(), 1, List.of(why));
+  }
+
+  static FieldReading of(SheetField field, FieldStroke stroke, Opaque opaque, List<String> doubts) {
+    return new FieldReading(
+        field,
+        Optional.of(
+            new Read(
+                stroke.drawdown(),
+                Math.max(LEAST_ERROR, stroke.error()),
+                stroke.spread().radius(Prediction.INTERVAL_PROBABILITY),
+                opaque)),
+        stroke.leftOut(),
+        doubts);
+  }
 }

@@ -87,4 +87,46 @@ final class Homography {
   private static double held(double value) {
     return Math.max(-1e6, Math.min(1e6, value));
   }
+
+  /** The eight coefficients of the way back. */
+  static double[] inverse(double[] m) {
+    double[] inverse = {
+      m[4] - m[5] * m[7],
+      m[2] * m[7] - m[1],
+      m[1] * m[5] - m[2] * m[4],
+      m[5] * m[6] - m[3],
+      m[0] - m[2] * m[6],
+      m[2] * m[3] - m[0] * m[5],
+      m[3] * m[7] - m[4] * m[6],
+      m[1] * m[6] - m[0] * m[7],
+      m[0] * m[4] - m[1] * m[3]
+    };
+    return scaled(inverse);
+  }
+
+  private static double[] scaled(double[] nine) {
+    double[] eight = new double[8];
+    for (int i = 0; i < 8; i++) {
+      eight[i] = nine[i] / nine[8];
+    }
+    return eight;
+  }
+
+  /** First b, then a, by their eight coefficients. */
+  static double[] product(double[] a, double[] b) {
+    double[] nine = new double[9];
+    for (int row = 0; row < 3; row++) {
+      for (int column = 0; column < 3; column++) {
+        for (int k = 0; k < 3; k++) {
+          nine[3 * row + column] += entry(a, row, k) * entry(b, k, column);
+        }
+      }
+    }
+    return scaled(nine);
+  }
+
+  private static double entry(double[] eight, int row, int column) {
+    int at = 3 * row + column;
+    return at == 8 ? 1 : eight[at];
+  }
 }

@@ -19,8 +19,6 @@ record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPap
   /** A card may lie a little beside its place: only the middle of it is read. */
   private static final double CARD_EDGE = 0.2;
 
-  private static final FieldPlace AS_PRINTED = new FieldPlace(0, 0, 0);
-
   static SheetCorrection of(
       SheetReference reference, SheetPhoto photo, Flattening flat, SheetLayout layout) {
     if (reference instanceof SheetReference.PaperWhite white) {
@@ -34,10 +32,10 @@ record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPap
     }
     LinearRgb one = new LinearRgb(1, 1, 1);
     Area card = layout.card();
-    PaperLight light = SheetReader.lightAbout(photo, flat, AS_PRINTED, card, 2.5, 5);
+    PaperLight light = BarePaper.about(photo, flat, card, 2.5, 5);
     if (reference instanceof SheetReference.GreyCard grey) {
       Area middle = card.inset(CARD_EDGE * card.width(), CARD_EDGE * card.height());
-      Cells cells = Cells.of(photo, flat, AS_PRINTED, light, middle);
+      Cells cells = Cells.of(photo, flat, FieldPlace.AS_PRINTED, light, middle);
       double[] base = {1, 1, 1};
       if (cells.isEmpty() || Cells.distance(cells.quantiles(0.5), base) < 0.15) {
         throw new IllegalArgumentException(
@@ -62,7 +60,7 @@ record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPap
               card.top() + patch.top() * card.height(),
               patch.width() * card.width(),
               patch.height() * card.height());
-      Cells cells = Cells.of(photo, flat, AS_PRINTED, light, whole);
+      Cells cells = Cells.of(photo, flat, FieldPlace.AS_PRINTED, light, whole);
       if (!cells.isEmpty()) {
         double[] rgb = cells.common(new double[] {5, 5, 5}).rgb();
         seen.add(new ChartPatch(new LinearRgb(rgb[0], rgb[1], rgb[2]), patch.known()));

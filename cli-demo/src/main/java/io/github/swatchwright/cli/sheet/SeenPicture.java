@@ -109,7 +109,7 @@ public final class SeenPicture {
     double left = field.black().left();
     double wide = (field.paper().right() - left) / 3;
     strip(graphics, read.overBlack(), left, top, wide);
-    strip(graphics, read.drawdown().masstone(), left + wide, top, wide);
+    strip(graphics, read.opaque().masstone(), left + wide, top, wide);
     strip(graphics, read.overPaper(), left + 2 * wide, top, wide);
   }
 

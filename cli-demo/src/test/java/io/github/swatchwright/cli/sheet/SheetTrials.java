@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 
 /**
  * Many photos of many sheets: how many are found, and how far what is read is off. Arguments: how
@@ -41,6 +42,7 @@ final class SheetTrials {
   }
 
   private final Map<Card, List<double[]>> errors = new LinkedHashMap<>();
+  private final Map<String, List<double[]>> byDoubt = new TreeMap<>();
   private final List<String> failures = new ArrayList<>();
   private int photos;
   private int found;
@@ -75,7 +77,7 @@ final class SheetTrials {
     return new SheetScene(SheetLayout.of(page), paints, patches(card), SheetCodes.of(page), random);
   }
 
-  private static List<Reflectance> patches(Card card) {
+  static List<Reflectance> patches(Card card) {
     if (card == Card.NONE) {
       return List.of();
     }
@@ -158,19 +160,22 @@ final class SheetTrials {
     Lab dark = TristimulusWeights.D65.xyz(paint.over(scene.ink, scene.thickness[i])).toLab();
     double ratio = paint.contrastRatio(scene.thickness[i]);
     double off = Ciede2000.deltaE(read.overPaper(), pale);
-    errors
-        .computeIfAbsent(card, none -> new ArrayList<>())
-        .add(
-            new double[] {
-              off,
-              Ciede2000.deltaE(read.overBlack(), dark),
-              Ciede2000.deltaE(read.drawdown().masstone(), paint.masstone()),
-              Math.abs(read.drawdown().contrastRatio() - ratio),
-              off <= read.interval() ? 1 : 0,
-              field.doubts().isEmpty() ? 0 : 1,
-              off / read.interval(),
-              Ciede2000.deltaE(read.drawdown().masstone(), paint.masstone()) / read.masstoneError()
-            });
+    double opaqueOff = Ciede2000.deltaE(read.opaque().masstone(), paint.masstone());
+    double[] row = {
+      off,
+      Ciede2000.deltaE(read.overBlack(), dark),
+      opaqueOff,
+      Math.abs(read.opaque().contrastRatio() - ratio),
+      off <= read.interval() ? 1 : 0,
+      field.doubts().isEmpty() ? 0 : 1,
+      off / read.interval(),
+      opaqueOff / read.opaque().interval(),
+    };
+    errors.computeIfAbsent(card, none -> new ArrayList<>()).add(row);
+    List<String> doubts = field.doubts().isEmpty() ? List.of("none") : field.doubts();
+    for (String doubt : doubts) {
+      byDoubt.computeIfAbsent(doubt.split("[:,]", -1)[0], none -> new ArrayList<>()).add(row);
+    }
   }
 
   private String table() {
@@ -193,7 +198,7 @@ final class SheetTrials {
                     "%-6s %5d strokes; over paper %.2f/%.2f, over black %.2f/%.2f, full hiding"
                         + " %.2f/%.2f, contrast ratio %.3f/%.3f, 80 %% interval held %.0f %%,"
                         + " doubted %.0f %%, off/interval %.2f,"
-                        + " hiding off/error %.2f at 80 %%%n",
+                        + " full hiding held %.0f %%, off/interval %.2f%n",
                     card,
                     rows.size(),
                     quantile(rows, 0, 0.5),
@@ -207,7 +212,24 @@ final class SheetTrials {
                     100 * rows.stream().mapToDouble(row -> row[4]).average().orElseThrow(),
                     100 * rows.stream().mapToDouble(row -> row[5]).average().orElseThrow(),
                     quantile(rows, 6, 0.8),
+                    100.0 * rows.stream().filter(row -> row[7] <= 1).count() / rows.size(),
                     quantile(rows, 7, 0.8))));
+    byDoubt.forEach(
+        (doubt, rows) ->
+            table.append(
+                String.format(
+                    Locale.ROOT,
+                    "  %s: %d; over paper %.2f/%.2f, full hiding %.2f/%.2f, contrast ratio"
+                        + " %.3f/%.3f, full hiding held %.0f %%%n",
+                    doubt,
+                    rows.size(),
+                    quantile(rows, 0, 0.5),
+                    quantile(rows, 0, 0.9),
+                    quantile(rows, 2, 0.5),
+                    quantile(rows, 2, 0.9),
+                    quantile(rows, 3, 0.5),
+                    quantile(rows, 3, 0.9),
+                    100.0 * rows.stream().filter(row -> row[7] <= 1).count() / rows.size())));
     failures.forEach(failure -> table.append(failure).append('\n'));
     return table.toString();
   }
