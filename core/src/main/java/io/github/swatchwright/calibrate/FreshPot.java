@@ -22,7 +22,7 @@ import java.util.List;
  */
 public record FreshPot(Recipe recipe, Lab predicted, double deltaE00, double expectedDeltaE00) {
 
-  /** The best recipe, as often as it takes to fill so many millilitres. */
+  /** The best recipe, repeated until it fills the wanted volume. */
   static FreshPot of(
       ShelfOptics optics,
       TristimulusWeights light,

@@ -4,7 +4,7 @@ import io.github.swatchwright.argument.Printable;
 
 /** Names from outside, made fit for a card: one line, no hidden characters, not endless. */
 final class Label {
-  /** Names are cut off after so many characters. */
+  /** The most characters of a name; longer ones are cut off. */
   static final int LONGEST = 80;
 
   private Label() {}

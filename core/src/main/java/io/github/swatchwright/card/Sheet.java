@@ -148,7 +148,7 @@ final class Sheet {
     y = lowest;
   }
 
-  /** The text in lines of at most so many letters; words that are longer are broken. */
+  /** The text broken into lines of limited length; words longer than a line are broken. */
   static List<String> broken(String text, double letters) {
     int most = Math.max(1, (int) letters);
     List<String> lines = new ArrayList<>();

@@ -30,7 +30,7 @@ public enum CoatUse {
     this.below = below;
   }
 
-  /** The use that so many volumes of thinner to one of paint stand for. */
+  /** The use that goes with a ratio of thinner to paint, by volume. */
   public static CoatUse of(double thinner) {
     Require.nonNegative("thinner", thinner);
     for (CoatUse use : values()) {

@@ -21,7 +21,7 @@ interface Disturbance {
   double[][] covariance(double[][] slope, double[] seen, List<double[]> moved);
 
   /**
-   * A number that is off, by so many times of what the variant shows.
+   * A number that is off, and how many times as far as the variant shows.
    *
    * @param variant the stack with the number off
    * @param times sd of the error over what the variant has

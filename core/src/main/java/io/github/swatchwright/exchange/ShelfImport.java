@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Formats that a shelf can be read from, told by a file's ending and then checked. */
+/** Formats that a shelf can be read from, recognised by the file's ending and then checked. */
 public enum ShelfImport {
   /** {@link ShelfCsv}, {@code .csv}. */
   CSV(Set.of("csv"), ShelfCsv::read),

@@ -4,7 +4,7 @@ import io.github.swatchwright.argument.Printable;
 
 /** Text from outside, made fit for one line of a message. */
 final class OneLine {
-  /** Quotations are cut off after so many characters. */
+  /** The most characters of a quotation; longer ones are cut off. */
   private static final int LONGEST_QUOTATION = 60;
 
   private OneLine() {}

@@ -50,7 +50,7 @@ public final class SampleJson {
    * @param share of its region, 0 to 1
    * @param spread the ΔE00 that holds 80 % of its pixels, 0 when not stated
    * @param intervalDeltaE00 the ΔE00 that holds the true colour in 80 %
-   * @param lightnessKnown false when nothing in the photo told how bright its light was
+   * @param lightnessKnown false when nothing in the photo shows how bright its light was
    */
   public record Colour(
       Lab lab,

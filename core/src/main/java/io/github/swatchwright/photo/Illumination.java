@@ -23,7 +23,7 @@ public final class Illumination {
   /** The largest scatter about the field, in logarithms: more isn't plain. */
   private static final double MOST_SCATTER = 0.2;
 
-  /** Light that differs more than so many times over the picture was fitted to something else. */
+  /** The largest ratio of light within a picture that is believed; beyond, the fit is wrong. */
   private static final double MOST_RATIO = 8;
 
   private static final Illumination EVEN = new Illumination(1, 1, new double[3][0], 0);

@@ -42,7 +42,7 @@ final class PixelDraw {
     return (Integer.toUnsignedLong((int) number * PATTERN) * stretch) >>> 32;
   }
 
-  /** Tells that so many pixels have gone by. */
+  /** Counts pixels that have gone by. */
   void passed(int count) {
     seen += count;
   }

@@ -19,7 +19,7 @@ final class RobustLine {
   /** The median absolute residual of a normal distribution, in standard deviations. */
   private static final double MEDIAN = 0.6745;
 
-  /** Steps of 8-bit pictures: residuals below it aren't told apart. */
+  /** Steps of 8-bit pictures: smaller residuals count as none. */
   private static final double LEAST_SCATTER = 1e-3;
 
   private final double[] coefficients;

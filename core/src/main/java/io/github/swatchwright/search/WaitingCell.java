@@ -57,7 +57,7 @@ final class WaitingCell {
 
   /**
    * Whether to compute all ratios for the next sets rather than look at the children's corners
-   * first: at a leaf, and where so many children stay that looking costs more than it saves.
+   * first: at a leaf, and where too few children drop out for looking to pay.
    */
   boolean isBestTried() {
     if (children.isEmpty()) {

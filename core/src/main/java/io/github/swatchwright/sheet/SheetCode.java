@@ -15,7 +15,7 @@ import java.util.Locale;
  * =Titanium white:5, Red oxide:1
  * }</pre>
  *
- * <p>The words are the format with its version, the paper, columns and rows, the page of so many,
+ * <p>The words are the format with its version, the paper, columns and rows, page and number of pages,
  * the sheet, the shelf, and the medium; see {@link SheetPage}.
  */
 public final class SheetCode {
