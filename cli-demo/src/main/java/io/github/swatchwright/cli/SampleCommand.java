@@ -10,6 +10,7 @@ import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.photo.ShadeSearch;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Path;
@@ -95,46 +96,45 @@ final class SampleCommand implements Command {
     Path file = Objects.requireNonNull(photo).path();
     Photo opened = PhotoFile.open(file);
     PhotoReader reader = reference.reader(opened);
-    List<SampleJson.Entry> entries =
+    List<RegionColour> colours =
         regions(opened).stream().flatMap(region -> read(reader, region)).toList();
     card.write(
         output,
-        () ->
-            SampleCard.of(String.valueOf(file.getFileName()), reader.reference(), onCard(entries)));
+        () -> SampleCard.of(String.valueOf(file.getFileName()), reader.reference(), colours));
     if (preview != null) {
-      writePreview(preview, reader, entries);
+      writePreview(preview, reader, colours);
     }
     shared.give(
         output,
-        () -> SampleJson.toText(file.toString(), reader.reference(), entries),
+        () -> SampleJson.toText(file.toString(), reader.reference(), colours),
         () -> {
           output.line("Reference: %s", reader.reference());
-          entries.forEach(this::print);
+          colours.forEach(this::print);
         });
   }
 
-  private Stream<SampleJson.Entry> read(PhotoReader reader, Region region) {
+  private Stream<RegionColour> read(PhotoReader reader, Region region) {
     if (shades == null) {
-      return Stream.of(SampleJson.Entry.of(region, reader.colour(region)));
+      return Stream.of(RegionColour.of(region, reader.colour(region)));
     }
     return reader.shades(region, search(shades)).stream()
-        .map(shade -> SampleJson.Entry.of(region, shade));
+        .map(shade -> RegionColour.of(region, shade));
   }
 
-  private void writePreview(NewFile to, PhotoReader reader, List<SampleJson.Entry> entries) {
-    Map<Region, List<SampleJson.Entry>> byRegion =
-        entries.stream()
+  private void writePreview(NewFile to, PhotoReader reader, List<RegionColour> colours) {
+    Map<Region, List<RegionColour>> byRegion =
+        colours.stream()
             .collect(
                 Collectors.groupingBy(
-                    SampleJson.Entry::region, LinkedHashMap::new, Collectors.toList()));
+                    RegionColour::region, LinkedHashMap::new, Collectors.toList()));
     List<PreviewPicture.Read> reads =
         byRegion.entrySet().stream()
             .map(
-                read ->
+                region ->
                     new PreviewPicture.Read(
-                        read.getKey(),
-                        read.getValue().stream().map(entry -> entry.colour().lab()).toList(),
-                        read.getValue().stream().map(SampleJson.Entry::share).toList()))
+                        region.getKey(),
+                        region.getValue().stream().map(read -> read.colour().lab()).toList(),
+                        region.getValue().stream().map(RegionColour::share).toList()))
             .toList();
     output
         .files()
@@ -152,12 +152,6 @@ final class SampleCommand implements Command {
     }
   }
 
-  private static List<SampleCard.Read> onCard(List<SampleJson.Entry> entries) {
-    return entries.stream()
-        .map(entry -> new SampleCard.Read(entry.region(), entry.colour(), entry.share()))
-        .toList();
-  }
-
   private List<Region> regions(Photo photo) {
     if (regions.isEmpty()) {
       return List.of(new Region(0, 0, photo.width(), photo.height()));
@@ -165,13 +159,13 @@ final class SampleCommand implements Command {
     return regions.stream().map(text -> Region.parse(text, photo.width(), photo.height())).toList();
   }
 
-  private void print(SampleJson.Entry entry) {
-    PhotoColour colour = entry.colour();
+  private void print(RegionColour read) {
+    PhotoColour colour = read.colour();
     output.line("");
     output.line("%s%s", output.block(colour.lab()), Output.notation(colour.lab()));
-    output.line("  region    %s", entry.region().toText());
+    output.line("  region    %s", read.region().toText());
     if (shades != null) {
-      output.line("  share     %.0f %% of the region's area", 100 * entry.share());
+      output.line("  share     %.0f %% of the region's area", 100 * read.share());
     }
     output.line("  pixels    %s", colour.shares().toText());
     output.line("  texture   ΔE00 %.1f holds 80 %% of the pixels", colour.pixelSpread());

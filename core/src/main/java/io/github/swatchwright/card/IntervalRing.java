@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * A colour in the middle of those that it may turn out as: a ring of neighbours on the edge of the
- * 80 % interval, the lightest on top. A ring that looks like its middle is good news: the prediction is sure.
+ * 80 % interval, the lightest on top. A ring that looks like its middle is good news: the
+ * prediction is sure.
  *
  * @param spread the colour and how well it is known
  */

@@ -1,10 +1,9 @@
 package io.github.swatchwright.card;
 
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.AreaCoverage;
 import io.github.swatchwright.photo.PhotoColour;
-import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,20 +14,6 @@ import java.util.Optional;
 public final class SampleCard {
   /** More colours than that are not on the card, which says so. */
   static final int MOST_COLOURS = 24;
-
-  /**
-   * A colour that was read.
-   *
-   * @param region where
-   * @param colour what it is
-   * @param share of the region that has it, 0 to 1
-   */
-  public record Read(Region region, PhotoColour colour, double share) {
-    /** Refuses a share outside 0 to 1. */
-    public Read {
-      Require.within("share", share, 0, 1);
-    }
-  }
 
   /** The same colours give the same blots. */
   private static final long SEED = 1;
@@ -42,7 +27,7 @@ public final class SampleCard {
    * @param reference what its colours were corrected by, in words
    * @param colours the colours, in order
    */
-  public static Card of(String photo, String reference, List<Read> colours) {
+  public static Card of(String photo, String reference, List<RegionColour> colours) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Facts.none().and("Reference", Label.of(reference)));
     colours.stream()
@@ -59,22 +44,22 @@ public final class SampleCard {
     return new Card("Colours of a photo", Label.of(photo), blocks);
   }
 
-  private static boolean isOneRegion(List<Read> colours) {
+  private static boolean isOneRegion(List<RegionColour> colours) {
     return colours.size() > 1
         && colours.size() <= Speckle.MOST_PASSES
-        && colours.stream().map(Read::region).distinct().count() == 1;
+        && colours.stream().map(RegionColour::region).distinct().count() == 1;
   }
 
   /** The colours of a region in their shares, as blots. */
-  private static Section together(List<Read> colours) {
-    double all = colours.stream().mapToDouble(Read::share).sum();
-    double[] visible = colours.stream().mapToDouble(read -> read.share / all).toArray();
+  private static Section together(List<RegionColour> colours) {
+    double all = colours.stream().mapToDouble(RegionColour::share).sum();
+    double[] visible = colours.stream().mapToDouble(read -> read.share() / all).toArray();
     double[] coverages = AreaCoverage.coveragesFor(visible);
     List<Speckle.Pass> passes = new ArrayList<>();
     for (int i = 1; i < visible.length; i++) {
-      passes.add(new Speckle.Pass(colours.get(i).colour.lab(), coverages[i - 1]));
+      passes.add(new Speckle.Pass(colours.get(i).colour().lab(), coverages[i - 1]));
     }
-    Lab first = colours.get(0).colour.lab();
+    Lab first = colours.get(0).colour().lab();
     return new Section(
         "",
         "All of them",
@@ -84,8 +69,8 @@ public final class SampleCard {
                 "In their shares of the region; not where they lie in it.")));
   }
 
-  private static Section section(int number, Read read) {
-    PhotoColour colour = read.colour;
+  private static Section section(int number, RegionColour read) {
+    PhotoColour colour = read.colour();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Colours(
@@ -93,8 +78,8 @@ public final class SampleCard {
             Optional.of(new IntervalRing(colour.spread()))));
     blocks.add(
         Facts.none()
-            .and("Region", read.region.toText() + " (x, y, width, height in pixels)")
-            .and("Share", String.format(Locale.ROOT, "%.0f %% of the region", 100 * read.share))
+            .and("Region", read.region().toText() + " (x, y, width, height in pixels)")
+            .and("Share", String.format(Locale.ROOT, "%.0f %% of the region", 100 * read.share()))
             .and("How sure", sure(colour.intervalDeltaE00()))
             .and("Texture", texture(colour.pixelSpread()))
             .and("Pixels", colour.shares().toText()));

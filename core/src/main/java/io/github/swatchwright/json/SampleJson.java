@@ -6,8 +6,7 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
-import io.github.swatchwright.photo.Region;
-import io.github.swatchwright.photo.Shade;
+import io.github.swatchwright.photo.RegionColour;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,25 +22,6 @@ public final class SampleJson {
   private static final int MOST_COLOURS = 1000;
 
   private SampleJson() {}
-
-  /**
-   * A region and a colour of it.
-   *
-   * @param region where it is
-   * @param colour what it is
-   * @param share of the region's pixels that have the colour
-   */
-  public record Entry(Region region, PhotoColour colour, double share) {
-    /** A region that is taken for one colour: the share is that of the pixels in its mean. */
-    public static Entry of(Region region, PhotoColour colour) {
-      return new Entry(region, colour, colour.shares().used());
-    }
-
-    /** One shade of several in a region. */
-    public static Entry of(Region region, Shade shade) {
-      return new Entry(region, shade.colour(), shade.share());
-    }
-  }
 
   /**
    * A colour as it was read back.
@@ -132,29 +112,29 @@ public final class SampleJson {
    *
    * @param photo what the photo is called
    * @param reference what the colours were corrected by, in words
-   * @param entries the colours, in the order they were asked for
+   * @param colours the colours, in the order they were asked for
    */
-  public static String toText(String photo, String reference, List<Entry> entries) {
+  public static String toText(String photo, String reference, List<RegionColour> colours) {
     return JsonOutput.object(
         json -> {
           json.writeStringField("photo", OneLine.of(photo));
           json.writeStringField("reference", reference);
           json.writeArrayFieldStart("colours");
-          for (Entry entry : entries) {
-            write(json, entry);
+          for (RegionColour read : colours) {
+            write(json, read);
           }
           json.writeEndArray();
         });
   }
 
-  private static void write(JsonGenerator json, Entry entry) throws IOException {
-    PhotoColour colour = entry.colour();
+  private static void write(JsonGenerator json, RegionColour read) throws IOException {
+    PhotoColour colour = read.colour();
     PixelShares shares = colour.shares();
     json.writeStartObject();
-    json.writeStringField("region", entry.region().toText());
+    json.writeStringField("region", read.region().toText());
     ColourJson.writeFields(json, colour.lab());
     json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
-    Rounded.field(json, "share", entry.share());
+    Rounded.field(json, "share", read.share());
     Rounded.field(json, "spread", colour.pixelSpread());
     json.writeObjectFieldStart("interval");
     Rounded.field(json, "deltaE00", colour.intervalDeltaE00());

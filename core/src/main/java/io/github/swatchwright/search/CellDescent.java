@@ -123,7 +123,9 @@ final class CellDescent {
     }
   }
 
-  /** Takes the waiting sets one level down, a batch at a time, while at least "least" of them wait. */
+  /**
+   * Takes the waiting sets one level down, a batch at a time, while at least "least" of them wait.
+   */
   private void descend(WaitingCell node, int least) {
     while (node.count >= least && !run.stops()) {
       int lanes = Math.min(LANES, node.count);

@@ -15,8 +15,8 @@ import java.util.Locale;
  * =Titanium white:5, Red oxide:1
  * }</pre>
  *
- * <p>The words are the format with its version, the paper, columns and rows, page and number of pages,
- * the sheet, the shelf, and the medium; see {@link SheetPage}.
+ * <p>The words are the format with its version, the paper, columns and rows, page and number of
+ * pages, the sheet, the shelf, and the medium; see {@link SheetPage}.
  */
 public final class SheetCode {
   private static final String FORMAT = "SWATCHSHEET1";

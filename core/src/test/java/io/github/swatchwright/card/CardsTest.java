@@ -27,6 +27,7 @@ import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
 import io.github.swatchwright.photo.Region;
+import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.charset.StandardCharsets;
@@ -125,9 +126,9 @@ class CardsTest {
             false,
             3,
             new PixelShares(0.5, 0.3, 0.1, 0.05, 0.05, 0.4));
-    List<SampleCard.Read> colours = new ArrayList<>();
+    List<RegionColour> colours = new ArrayList<>();
     for (int i = 0; i < regions; i++) {
-      colours.add(new SampleCard.Read(new Region(i, 0, 10, 10), colour, 0.5));
+      colours.add(new RegionColour(new Region(i, 0, 10, 10), colour, 0.5));
     }
     return SampleCard.of(HostileShelf.ENDLESS, HostileShelf.ENDLESS, colours);
   }

@@ -1,0 +1,27 @@
+package io.github.swatchwright.photo;
+
+import io.github.swatchwright.argument.Require;
+
+/**
+ * A colour that was read from a photo, and where: the whole of a region, or one of its shades.
+ *
+ * @param region where it was read
+ * @param colour what was read
+ * @param share share of the region's pixels that have the colour, 0 to 1
+ */
+public record RegionColour(Region region, PhotoColour colour, double share) {
+  /** Refuses a share outside 0 to 1. */
+  public RegionColour {
+    Require.within("share", share, 0, 1);
+  }
+
+  /** A region that is taken for one colour: the share is that of the pixels in its mean. */
+  public static RegionColour of(Region region, PhotoColour colour) {
+    return new RegionColour(region, colour, colour.shares().used());
+  }
+
+  /** One shade of several in a region. */
+  public static RegionColour of(Region region, Shade shade) {
+    return new RegionColour(region, shade.colour(), shade.share());
+  }
+}
