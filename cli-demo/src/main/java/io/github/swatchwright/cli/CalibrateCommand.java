@@ -10,8 +10,6 @@ import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
-import io.github.swatchwright.estimate.BatchStrength;
-import io.github.swatchwright.estimate.DayStrength;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.CalibrationJson;
 import io.github.swatchwright.json.CardsJson;
@@ -47,9 +45,6 @@ final class CalibrateCommand implements Command {
   private static final long SEED = 1;
 
   private static final int NAMED_CARDS = 2;
-
-  /** A twentieth more or less paint changes a tint by about ΔE00 0.5: nobody sees less. */
-  private static final double NOTICEABLE = 0.05;
 
   private final Output output;
 
@@ -148,15 +143,7 @@ final class CalibrateCommand implements Command {
     if (out == null) {
       throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
     }
-    CardSet set = new CardSet(cards.stream().map(this::dated).toList());
-    Calibration calibration =
-        output.withProgress(
-            progress -> {
-              CalibrationControl control = new CalibrationControl(() -> false, progress);
-              return fitSurface
-                  ? Calibration.withFittedSurface(shelf, set, errors, control)
-                  : Calibration.of(shelf, set, errors, control);
-            });
+    Calibration calibration = calibration(shelf, cards, errors);
     output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
       shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
@@ -170,6 +157,22 @@ final class CalibrateCommand implements Command {
           print(calibration, out);
           print(named);
         });
+  }
+
+  private Calibration calibration(Shelf shelf, List<TestCard> cards, CardErrors errors) {
+    CardSet set = new CardSet(cards.stream().map(this::dated).toList());
+    return output.withProgress(
+        progress -> {
+          CalibrationControl control = new CalibrationControl(() -> false, progress);
+          return fitSurface
+              ? Calibration.withFittedSurface(shelf, set, errors, control)
+              : Calibration.of(shelf, set, errors, control);
+        });
+  }
+
+  private void print(Calibration calibration, NewFile out) {
+    new CalibrationText(output).print(calibration, fitSurface);
+    output.line("Written to %s.", out);
   }
 
   private TestCard dated(TestCard card) {
@@ -226,67 +229,5 @@ final class CalibrateCommand implements Command {
       output.line(
           "  paint %s, then expect %.1f", card.recipe().toMix().toText(), card.expectedDeltaE00());
     }
-  }
-
-  /** A strength that has changed by more than one sees, and than its error. */
-  private static boolean isWorthSaying(DayStrength found) {
-    double change = Math.abs(Math.log(found.strength()));
-    return change > NOTICEABLE && change > found.sd();
-  }
-
-  private void print(DayStrength found) {
-    output.line(
-        "%s is %.2f times as strong as %s (sd %.0f %%).",
-        found.paint(),
-        found.strength(),
-        found
-            .since()
-            .map(day -> "on " + day)
-            .orElse("when the cards were painted that don't say their day"),
-        100 * found.sd());
-  }
-
-  private void print(Calibration calibration, NewFile out) {
-    output.line("How far the cards lie from what was expected of them (mean ΔE00):");
-    for (Calibration.CalibratedPaint paint : calibration.paints()) {
-      output.line(
-          "  %5.2f before, %5.2f now  %s (%d %s)",
-          paint.before(),
-          paint.after(),
-          paint.name(),
-          paint.cards(),
-          paint.cards() == 1 ? "card" : "cards");
-    }
-    output.line("  %5.2f before, %5.2f now  all cards", calibration.before(), calibration.after());
-    for (Calibration.DifferingCard contradiction : calibration.contradictions()) {
-      output.line(
-          "Card %d contradicts the other cards and statements and was left out: it is %s, but they say"
-              + " %s (ΔE00 %.1f).",
-          contradiction.card(),
-          contradiction.measured().toText(),
-          contradiction.expected().toText(),
-          contradiction.deltaE00());
-    }
-    for (Calibration.DifferingCard unexpected : calibration.unexpected()) {
-      output.line(
-          "Card %d is unexpected, and was used: it is %s instead of %s (ΔE00 %.1f). Is its label right?",
-          unexpected.card(),
-          unexpected.measured().toText(),
-          unexpected.expected().toText(),
-          unexpected.deltaE00());
-    }
-    calibration.days().stream().filter(CalibrateCommand::isWorthSaying).forEach(this::print);
-    for (BatchStrength found : calibration.batches()) {
-      output.line(
-          "%s of batch '%s' is %.2f times as strong as the shelf's (sd %.0f %%).",
-          found.batch().paint(), found.batch().label(), found.strength(), 100 * found.sd());
-    }
-    if (fitSurface) {
-      calibration
-          .shelf()
-          .surface()
-          .ifPresent(found -> output.line("Surface: k1 %.3f, k2 %.2f.", found.k1(), found.k2()));
-    }
-    output.line("Written to %s.", out);
   }
 }

@@ -113,18 +113,21 @@ public final class Ciede2000Bound {
     double lowC = chromaTerm(least2, most1);
     double highC = chromaTerm(most2, least1);
     // Steps 3 and 4, for both ways round.
-    HueInterval hues = turn.meanHues();
-    HueTerms terms =
-        new HueTerms(
-            leastPerTurn(least1, most1, least2, most2, hues.mostT()),
-            Math.sqrt(most1 * most2) / (1 + 0.0075 * hues.leastT() * (least1 + least2)),
-            hues.leastRotation() * ChromaSaturation.of((least1 + least2) / 2),
-            hues.mostRotation() * ChromaSaturation.of((most1 + most2) / 2));
+    HueTerms terms = hueTerms(least1, most1, least2, most2, turn.meanHues());
     double form =
         Math.min(
             terms.leastForm(turn.from(), turn.to(), lowC, highC),
             terms.leastForm(turn.fromBack(), turn.toBack(), -highC, -lowC));
     return Math.max(0, form * SLACK - TINY);
+  }
+
+  private static HueTerms hueTerms(
+      double least1, double most1, double least2, double most2, HueInterval hues) {
+    return new HueTerms(
+        leastPerTurn(least1, most1, least2, most2, hues.mostT()),
+        Math.sqrt(most1 * most2) / (1 + 0.0075 * hues.leastT() * (least1 + least2)),
+        hues.leastRotation() * ChromaSaturation.of((least1 + least2) / 2),
+        hues.mostRotation() * ChromaSaturation.of((most1 + most2) / 2));
   }
 
   /** Step 3: the least of |h| over 2 sin(|Δh′|/2), which is at a corner of the chromas. */

@@ -37,7 +37,11 @@ record Ciede2000Formula(double kL, double kC, double kH) {
     return reach < LARGEST ? stretch(a1, b1, a2, b2) : 0;
   }
 
-  /** ΔE00 of colours whose {@link #checkedStretch} is known. */
+  /**
+   * ΔE00 of colours whose {@link #checkedStretch} is known. One method, since its dozen
+   * intermediate values, shared by several terms, would otherwise need an object for each pair of
+   * colours.
+   */
   double stretched(
       double l1, double a1, double b1, double l2, double a2, double b2, double stretch) {
     if (stretch == 0) {

@@ -129,15 +129,11 @@ final class LeastSlope {
     }
     diagonal[PINNED] += 1;
     Tridiagonal pinned = new Tridiagonal(diagonal);
+    double[][] border = border();
     double[] free = new double[Bands.COUNT];
-    double[][] border = new double[4][Bands.COUNT];
     for (int band = 0; band < Bands.COUNT; band++) {
       free[band] = -slopeResidual[band];
-      for (int channel = 0; channel < 3; channel++) {
-        border[channel][band] = spectrum.ratioSlope(channel, band);
-      }
     }
-    border[3][PINNED] = -1;
     double[][] solved = new double[4][];
     for (int i = 0; i < 4; i++) {
       solved[i] = pinned.solve(border[i].clone());
@@ -164,5 +160,17 @@ final class LeastSlope {
       }
     }
     return Arrays.copyOf(u, 3);
+  }
+
+  /** How z moves X, Y and Z, and the row that takes the pin out again. */
+  private double[][] border() {
+    double[][] border = new double[4][Bands.COUNT];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      for (int channel = 0; channel < 3; channel++) {
+        border[channel][band] = spectrum.ratioSlope(channel, band);
+      }
+    }
+    border[3][PINNED] = -1;
+    return border;
   }
 }
