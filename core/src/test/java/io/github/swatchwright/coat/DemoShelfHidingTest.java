@@ -79,7 +79,7 @@ class DemoShelfHidingTest {
   void everyPaintHidesInTheCoatsThatPaintersSay() {
     Set<String> listed = new TreeSet<>();
     for (Usual usual : PRACTICE) {
-      for (String name : usual.paints.split(", ")) {
+      for (String name : usual.paints.split(", ", -1)) {
         listed.add(name);
         OptionalInt coats = HidingCoats.whole(coats(name));
         assertThat(usual.holds(coats)).as("%s: %s, usually %s", name, coats, usual.range()).isTrue();
@@ -120,7 +120,7 @@ class DemoShelfHidingTest {
             |---|---|---|---|---|
             """);
     for (Usual usual : PRACTICE) {
-      for (String name : usual.paints.split(", ")) {
+      for (String name : usual.paints.split(", ", -1)) {
         OptionalInt coats = HidingCoats.whole(coats(name));
         page.append(
             String.format(
