@@ -20,13 +20,18 @@ package io.github.swatchwright.ladder;
  * step</td><td>the shades should stay of one family; where exactly they lie is free</td></tr>
  * <tr><td>a rung that one drop moves by more than half a step</td><td>4 for each tenth of a
  * step</td><td>a slip of the hand must not undo the order</td></tr>
+ * <tr><td>a rung that gets no lighter or darker than the one before by three sd of what scattering
+ * drops make of it</td><td>10 for each sd</td><td>of a thousand painters, one sees the order turned
+ * round</td></tr>
  * <tr><td>paint</td><td>1 for each drop, let-down included; from the second rung on 1 more for each
  * drop above 5 in one addition</td><td>what isn't painted is thrown away; large additions are
  * miscounted</td></tr>
  * <tr><td>starting a rung with nothing of the pot before</td><td>4</td><td>the cup has to be
  * cleaned</td></tr>
  * <tr><td>a let-down</td><td>4, beside its paint</td><td>a second cup</td></tr>
- * <tr><td>a bottle</td><td>2 once, and 1 for each rung that takes of it</td><td>opened, shaken, its
+ * <tr><td>a paint that leads back, added to kept drops: black to a pot that gets
+ * lighter</td><td>3</td><td>it undoes what the other drops do</td></tr>
+ * <tr><td>a bottle</td><td>4 once, and 1 for each rung that takes of it</td><td>opened, shaken, its
  * dropper wiped; the same darkener as far as it goes</td></tr>
  * </table>
  */
@@ -49,10 +54,17 @@ final class LadderCost {
   private static final double ASTRAY_ENOUGH = 0.5;
   private static final double ASTRAY = 20;
   private static final double FRAIL = 40;
+  private static final double SURE_ENOUGH = 3;
+  private static final double UNSURE = 10;
   private static final int HANDFUL = 5;
   private static final double FRESH_START = 4;
   private static final double SECOND_CUP = 4;
-  private static final double BOTTLE = 2;
+  private static final double BACK = 3;
+
+  /** A paint leads back when its L* lies so far on the wrong side of the pot that it goes into. */
+  private static final double BACK_FROM = 1;
+
+  private static final double BOTTLE = 4;
   private static final double OPENING = 1;
 
   private LadderCost() {}
@@ -77,6 +89,11 @@ final class LadderCost {
     return FRAIL * Math.max(0, steps - STURDY_ENOUGH);
   }
 
+  /** Of a step whose L* goes on by so many sd of what scattering drops make of it. */
+  static double unsure(double deviations) {
+    return UNSURE * Math.max(0, SURE_ENOUGH - deviations);
+  }
+
   /** Of the drops poured into the first pot, or of an addition to a later one. */
   static double paint(int drops, boolean first) {
     return first ? drops : drops + Math.max(0, drops - HANDFUL);
@@ -90,6 +107,15 @@ final class LadderCost {
   /** Of mixing a let-down beside the pot. */
   static double letDown(LetDown small) {
     return SECOND_CUP + small.count();
+  }
+
+  /**
+   * Of a paint that is added to kept drops.
+   *
+   * @param ahead how far its L* lies ahead of theirs in the ladder's direction
+   */
+  static double leadingBack(double ahead) {
+    return ahead < -BACK_FROM ? BACK : 0;
   }
 
   /** Of bottles that weren't used before. */

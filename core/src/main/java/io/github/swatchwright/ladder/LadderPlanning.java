@@ -9,13 +9,18 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The planning of one ladder's pots: ends in order, mixes for them, and whole drops between. */
 final class LadderPlanning {
   private static final int ROUNDS = 8;
+
+  /** So many of the ways to mix the ends are planned thoroughly. */
+  private static final int FINALISTS = 2;
 
   private final LadderRequest request;
   private final ShelfOptics optics;
@@ -93,17 +98,20 @@ final class LadderPlanning {
   /** The cheapest pots over several mixes for the ends; empty when none keeps to the rules. */
   Optional<PlannedPots> cheapest() {
     List<ShadeMixes.Mixes> ways = new ShadeMixes(optics, light, request.choice()).of(shades);
-    ShadeMixes.Mixes best = ways.get(0);
-    double least = Double.POSITIVE_INFINITY;
+    List<ShadeMixes.Mixes> hopeful = ways.size() <= FINALISTS ? ways : mostHopeful(ways);
+    return hopeful.stream()
+        .flatMap(way -> planned(way.mixes(), true).stream())
+        .min(Comparator.comparingDouble(PotTrial::cost))
+        .map(last -> new PlannedPots(last, from(), to(), solver));
+  }
+
+  private List<ShadeMixes.Mixes> mostHopeful(List<ShadeMixes.Mixes> ways) {
+    Map<ShadeMixes.Mixes, Double> costs = new HashMap<>();
     for (ShadeMixes.Mixes way : ways) {
-      double cost =
-          planned(way.mixes(), false).map(PotTrial::cost).orElse(Double.POSITIVE_INFINITY);
-      if (cost < least) {
-        best = way;
-        least = cost;
-      }
+      costs.put(
+          way, planned(way.mixes(), false).map(PotTrial::cost).orElse(Double.POSITIVE_INFINITY));
     }
-    return planned(best.mixes(), true).map(last -> new PlannedPots(last, from(), to(), solver));
+    return ways.stream().sorted(Comparator.comparing(costs::get)).limit(FINALISTS).toList();
   }
 
   private Lab from() {
@@ -120,6 +128,7 @@ final class LadderPlanning {
     LadderPath path = LadderPath.through(paints, mixes.stream().map(paints::contents).toList());
     monotone |= path.isMonotone();
     int first = shades.get(0) instanceof Shade.OfMix stated ? paints.bottles(stated.mix()) : -1;
+    boolean straight = ShadeMixes.areTwoColours(shades);
     int opaque = request.rungs() - request.washes().size();
     double[] needs =
         needs(
@@ -129,12 +138,12 @@ final class LadderPlanning {
                 .toList());
     for (int round = 0; round < ROUNDS; round++) {
       checkPots(needs);
-      PotAims aims = new PotAims(path, request.pot(), needs, from(), to(), first);
+      PotAims aims = new PotAims(path, request.pot(), needs, from(), to(), straight, first);
       if (aims.step() < LadderCost.TOLD_APART) {
         return Optional.empty();
       }
-      Optional<PotTrial> plain = PotChoice.plain(paints, path, aims);
-      Optional<PotTrial> planned = polished ? PotChoice.cheapest(paints, path, aims, plain) : plain;
+      Optional<PotTrial> planned =
+          polished ? PotChoice.cheapest(paints, aims) : PotChoice.plain(paints, aims);
       if (planned.isEmpty()) {
         return planned;
       }
@@ -154,7 +163,7 @@ final class LadderPlanning {
 
   /** The mixes in the pots, first rung first. */
   static List<Mix> mixes(PotTrial last) {
-    return last.all().stream().map(trial -> last.paints().mix(trial.contents())).toList();
+    return last.all().stream().map(trial -> last.paints().mix(trial.cup().contents())).toList();
   }
 
   private double[] needs(PotPaints paints, List<Mix> mixes) {

@@ -79,17 +79,16 @@ final class LadderWriter {
   }
 
   private int letDownDrops(PotTrial trial) {
-    int paints = pots.paints().count();
-    return trial.added().length > paints ? trial.added()[paints] : 0;
+    return trial.cup().letDown();
   }
 
   private Rung rung(int i) {
     PotTrial trial = trials.get(i);
-    int keptNext = i + 1 < trials.size() ? trials.get(i + 1).keep() : 0;
+    int keptNext = i + 1 < trials.size() ? trials.get(i + 1).cup().keep() : 0;
     double need = coverages[i] * request.pot().millilitresForAll() / pots.paints().smallestDrop();
     return new Rung(
-        trial.keep(),
-        pots.paints().drops(trial.added()),
+        trial.cup().keep(),
+        pots.paints().drops(trial.cup().added()),
         letDownDrops(trial),
         mixes.get(i),
         Optional.empty(),
@@ -99,9 +98,9 @@ final class LadderWriter {
             : OptionalDouble.of(Ciede2000.deltaE(trials.get(i - 1).lab(), trial.lab())),
         coverages[i],
         visible[i + 1],
-        trial.oneDrop(),
+        trial.cup().oneDrop(),
         new PaintAmount(coverages[i] * request.pot().millilitresForAll(), 0),
-        Math.max(0, trial.potDrops() - need - keptNext));
+        Math.max(0, trial.cup().drops() - need - keptNext));
   }
 
   private void addWashes(List<Rung> rungs) {

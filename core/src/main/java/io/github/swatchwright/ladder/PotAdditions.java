@@ -1,10 +1,13 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.difference.Ciede2000;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What may be kept of a pot for one rung, and which whole drops may be added to it. */
 final class PotAdditions {
@@ -26,14 +29,23 @@ final class PotAdditions {
   /** So few ways to add drops are all tried. */
   private static final int FEW = 30;
 
+  /** So many clean pots are tried, */
+  private static final int MANY = 3_000;
+
+  /** and so many of them are followed. */
+  private static final int CUPS = 200;
+
   private final PotPaints paints;
   private final PotAims aims;
   private final List<Integer> sizes;
   private final double[][] wanted;
+  private final int rung;
+  private @Nullable List<Cup> cups;
 
   PotAdditions(PotPaints paints, PotAims aims, int rung) {
     this.paints = paints;
     this.aims = aims;
+    this.rung = rung;
     int smallest = (int) Math.ceil(aims.smallestPot(rung) - 1e-9);
     int largest =
         aims.rule().separate()
@@ -88,6 +100,41 @@ final class PotAdditions {
       }
     }
     return additions;
+  }
+
+  /**
+   * Clean pots near to the aim, the most hopeful first: these don't depend on the pot before, so
+   * they are mixed once.
+   */
+  List<Cup> cups() {
+    if (cups == null) {
+      Set<Long> known = new HashSet<>();
+      List<int[]> drops = new ArrayList<>();
+      for (int size : sizes) {
+        if (ways(size) + drops.size() <= MANY) {
+          each(new int[paints.ingredients()], 0, size, some -> add(some, known, drops));
+        }
+      }
+      for (int[] some : into(new double[paints.count()], 0)) {
+        add(some, known, drops);
+      }
+      cups =
+          drops.stream()
+              .map(some -> Cup.of(paints, some))
+              .sorted(Comparator.comparingDouble(this::hopeless))
+              .limit(CUPS)
+              .toList();
+    }
+    return cups;
+  }
+
+  /** What a clean pot costs about. */
+  private double hopeless(Cup cup) {
+    double missed = Ciede2000.deltaE(cup.lab(), aims.lab(rung));
+    return LadderCost.paint(cup.poured(), true)
+        + LadderCost.openings(cup.sources())
+        + LadderCost.uneven(LadderCost.EVEN_ENOUGH + missed / aims.step())
+        + LadderCost.end(aims.missedEnd(rung, cup.lab()));
   }
 
   /** What is missing of each paint for a pot of a size, the let-down standing for its paints. */

@@ -16,6 +16,7 @@ final class PotAims {
   private final PotRule rule;
   private final double[] needs;
   private final List<Lab> labs;
+  private final List<Lab> family;
   private final double step;
   private final Lab from;
   private final Lab to;
@@ -29,10 +30,19 @@ final class PotAims {
    * @param needs drops that each rung's pass takes, as many as rungs
    * @param from the wanted colour of the first end
    * @param to the wanted colour of the last end
+   * @param straight whether the shades between should lie on the straight way from colour to
+   *     colour; otherwise on the path, where the mixes that were stated lead
    * @param firstBottles the paints that the first pot may hold, one bit each: those of a mix that
    *     was stated, so that the painter gets what was asked for
    */
-  PotAims(LadderPath path, PotRule rule, double[] needs, Lab from, Lab to, int firstBottles) {
+  PotAims(
+      LadderPath path,
+      PotRule rule,
+      double[] needs,
+      Lab from,
+      Lab to,
+      boolean straight,
+      int firstBottles) {
     this.path = path;
     this.places = path.evenPlaces(needs.length, 1);
     this.rule = rule;
@@ -41,6 +51,7 @@ final class PotAims {
     this.to = to;
     this.firstBottles = firstBottles;
     this.labs = Arrays.stream(places).mapToObj(path::lab).toList();
+    this.family = straight ? StraightWay.evenly(from, to, needs.length) : labs;
     double sum = 0;
     for (int i = 1; i < needs.length; i++) {
       sum += Ciede2000.deltaE(labs.get(i - 1), labs.get(i));
@@ -70,6 +81,12 @@ final class PotAims {
     return labs.get(rung);
   }
 
+  /** How far a colour is from where a rung should lie, in steps; 0 for the ends. */
+  double astray(int rung, Lab lab) {
+    boolean end = rung == 0 || rung == rungs() - 1;
+    return end ? 0 : Ciede2000.deltaE(lab, family.get(rung)) / step;
+  }
+
   /** Whether a rung may hold these paints, one bit each. */
   boolean mayHold(int rung, int bottles) {
     return rung > 0 || (bottles & ~firstBottles) == 0;
@@ -78,6 +95,13 @@ final class PotAims {
   /** How far a colour is from the wanted last end, ΔE00. */
   double missedEnd(Lab lab) {
     return Ciede2000.deltaE(lab, to);
+  }
+
+  /** How far the steps to come go in all when a rung has a colour, ΔE00, last rung excepted. */
+  double left(int rung, Lab lab) {
+    int last = rungs() - 1;
+    double chord = Math.max(LadderCost.TOLD_APART, Ciede2000.deltaE(lab(rung), lab(last)));
+    return step * (last - rung) * Ciede2000.deltaE(lab, lab(last)) / chord;
   }
 
   /** How far the path's own end is from the wanted last end, ΔE00. */

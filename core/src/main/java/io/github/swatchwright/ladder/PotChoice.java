@@ -14,33 +14,27 @@ final class PotChoice {
   private static final int[] RATIOS = {2, 4, 8};
 
   private final PotPaints paints;
-  private final LadderPath path;
   private final PotAims aims;
 
-  private PotChoice(PotPaints paints, LadderPath path, PotAims aims) {
+  private PotChoice(PotPaints paints, PotAims aims) {
     this.paints = paints;
-    this.path = path;
     this.aims = aims;
   }
 
-  /** Plans without a let-down; empty when no ladder keeps to the rules. */
-  static Optional<PotTrial> plain(PotPaints paints, LadderPath path, PotAims aims) {
-    return new PotPlanner(paints, aims).plan();
+  /** Plans without a let-down, quickly; empty when no ladder keeps to the rules. */
+  static Optional<PotTrial> plain(PotPaints paints, PotAims aims) {
+    return new PotPlanner(paints, aims, PotPlanner.QUICK).plan();
   }
 
-  /**
-   * Plans with let-downs, and polishes the cheapest.
-   *
-   * @param plain what was found without
-   */
-  static Optional<PotTrial> cheapest(
-      PotPaints paints, LadderPath path, PotAims aims, Optional<PotTrial> plain) {
-    PotChoice choice = new PotChoice(paints, path, aims);
+  /** Plans thoroughly, with let-downs where one drop decides, and polishes the cheapest. */
+  static Optional<PotTrial> cheapest(PotPaints paints, PotAims aims) {
+    PotChoice choice = new PotChoice(paints, aims);
+    Optional<PotTrial> plain = new PotPlanner(paints, aims, PotPlanner.THOROUGH).plan();
     List<PotTrial> found = new ArrayList<>();
     plain.ifPresent(found::add);
     if (plain.isEmpty() || choice.isStrained(plain.get())) {
       for (LetDown small : choice.letDowns()) {
-        new PotPlanner(paints.with(small), aims).plan().ifPresent(found::add);
+        new PotPlanner(paints.with(small), aims, PotPlanner.QUICK).plan().ifPresent(found::add);
       }
     }
     return found.stream().min(Comparator.comparingDouble(PotTrial::cost)).map(PotMending::byPairs);
@@ -81,9 +75,9 @@ final class PotChoice {
     return contents;
   }
 
-  /** The paint of which a little in the middle of the path moves the colour most. */
+  /** The paint of which a little in the middle rung moves the colour most. */
   private int strongest() {
-    double[] middle = path.at(0.5);
+    double[] middle = aims.proportions(aims.rungs() / 2, 0);
     int strongest = 0;
     double largest = -1;
     for (int i = 0; i < paints.count(); i++) {

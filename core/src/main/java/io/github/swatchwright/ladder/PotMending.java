@@ -3,6 +3,7 @@ package io.github.swatchwright.ladder;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Small changes to a whole ladder, as long as they make it cheaper: a drop more or less of what is
@@ -103,8 +104,8 @@ final class PotMending {
     int[][] plan = new int[all.size()][paints.ingredients() + 1];
     for (int rung = 0; rung < plan.length; rung++) {
       PotTrial trial = all.get(rung);
-      plan[rung][0] = trial.keep();
-      System.arraycopy(trial.added(), 0, plan[rung], 1, paints.ingredients());
+      plan[rung][0] = trial.cup().keep();
+      System.arraycopy(trial.cup().added(), 0, plan[rung], 1, paints.ingredients());
     }
     return plan;
   }
@@ -123,14 +124,11 @@ final class PotMending {
   }
 
   private boolean takeIfBetter(int[][] plan) {
+    List<PotTrial> known = best.all();
     PotTrial trial = null;
-    for (int[] drops : plan) {
-      if (Arrays.stream(drops).sum() == 0) {
-        return false;
-      }
-      int[] added = Arrays.copyOfRange(drops, 1, drops.length);
-      trial = trial == null ? PotTrial.first(aims, paints, added) : trial.then(drops[0], added);
-      if (!trial.isAllowed() || trial.knownCost() >= best.cost() - LEAST_GAIN) {
+    for (int rung = 0; rung < plan.length; rung++) {
+      trial = rung(trial, known.get(rung), plan[rung]);
+      if (trial == null || !trial.isAllowed() || trial.knownCost() >= best.cost() - LEAST_GAIN) {
         return false;
       }
     }
@@ -139,5 +137,31 @@ final class PotMending {
     }
     best = trial;
     return true;
+  }
+
+  /**
+   * The next rung by a plan, as far as possible out of what is known; null for an empty pot.
+   *
+   * @param before what is planned up to there, null at the first rung
+   * @param known the rung as it is planned so far
+   */
+  private @Nullable PotTrial rung(@Nullable PotTrial before, PotTrial known, int[] drops) {
+    boolean same = isPoured(known.cup(), drops);
+    if (same && known.before() == before) {
+      return known;
+    }
+    if (Arrays.stream(drops).sum() == 0) {
+      return null;
+    }
+    if (same && drops[0] == 0) {
+      return before == null ? PotTrial.first(aims, known.cup()) : before.then(known.cup());
+    }
+    int[] added = Arrays.copyOfRange(drops, 1, drops.length);
+    return before == null ? PotTrial.first(aims, paints, added) : before.then(drops[0], added);
+  }
+
+  private static boolean isPoured(Cup cup, int[] drops) {
+    return cup.keep() == drops[0]
+        && Arrays.equals(cup.added(), 0, cup.added().length, drops, 1, drops.length);
   }
 }

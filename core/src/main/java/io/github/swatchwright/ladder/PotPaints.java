@@ -29,6 +29,7 @@ final class PotPaints {
   private final Saunderson surface;
   private final Viewing viewing;
   private final Optional<LetDown> letDown;
+  private final double[] lightness;
 
   private PotPaints(
       List<Paint> paints,
@@ -43,6 +44,17 @@ final class PotPaints {
     this.weights = viewing.weights();
     this.surface = viewing.surface();
     this.letDown = letDown;
+    this.lightness = new double[ingredients()];
+    for (int i = 0; i < lightness.length; i++) {
+      double[] one = new double[paints.size()];
+      pour(one, i, 1);
+      lightness[i] = lab(one).l();
+    }
+  }
+
+  /** L* of an ingredient by itself. */
+  double lightness(int ingredient) {
+    return lightness[ingredient];
   }
 
   /** All paints of some mixes, each once. */

@@ -18,7 +18,10 @@ final class PotPlanner {
   private static final int NARROWEST = 30;
 
   /** Where there are few ways to go on, as many pots are followed as make up that many trials. */
-  private static final int TRIALS = 25_000;
+  static final int THOROUGH = 15_000;
+
+  /** So many are enough to see which mixes for the ends are the most hopeful. */
+  static final int QUICK = 4_000;
 
   /** No number of drops to spare has more than that many times its equal share of the beam. */
   private static final int SHARES = 2;
@@ -30,8 +33,16 @@ final class PotPlanner {
 
   private final PotAims aims;
   private final PotPaints paints;
+  private final int trials;
+  private final List<PotAdditions> additions = new ArrayList<>();
 
-  PotPlanner(PotPaints paints, PotAims aims) {
+  /**
+   * A planner.
+   *
+   * @param trials about how many pots are tried for each rung
+   */
+  PotPlanner(PotPaints paints, PotAims aims, int trials) {
+    this.trials = trials;
     this.paints = paints;
     this.aims = aims;
   }
@@ -39,7 +50,7 @@ final class PotPlanner {
   /** The best ladder that was found; empty when none keeps to the rules. */
   Optional<PotTrial> plan() {
     List<PotTrial> beam = new ArrayList<>();
-    for (int[] start : new PotAdditions(paints, aims, 0).into(new double[paints.count()], 0)) {
+    for (int[] start : additions(0).into(new double[paints.count()], 0)) {
       PotTrial first = PotTrial.first(aims, paints, start);
       if (first.isAllowed()) {
         beam.add(first);
@@ -47,19 +58,8 @@ final class PotPlanner {
     }
     beam = best(beam);
     for (int rung = 1; rung < aims.rungs(); rung++) {
-      PotAdditions additions = new PotAdditions(paints, aims, rung);
-      List<PotTrial> next = new ArrayList<>();
-      for (PotTrial trial : beam) {
-        for (int keep : additions.keeps(trial)) {
-          for (int[] drops : additions.into(trial.contents(), keep)) {
-            PotTrial longer = trial.then(keep, drops);
-            if (longer.isAllowed()) {
-              next.add(longer);
-            }
-          }
-        }
-      }
-      beam = best(next);
+      PotAdditions ways = additions(rung);
+      beam = best(aims.rule().separate() ? separate(beam, ways) : poured(beam, ways));
     }
     return beam.stream()
         .limit(MENDED)
@@ -67,29 +67,70 @@ final class PotPlanner {
         .min(Comparator.comparingDouble(PotTrial::cost));
   }
 
-  /** The most hopeful, cheapest first. */
-  private List<PotTrial> best(List<PotTrial> trials) {
-    if (trials.isEmpty()) {
-      return trials;
+  /** Every way to go on that keeps to the rules, out of the pot. */
+  private static List<PotTrial> poured(List<PotTrial> beam, PotAdditions additions) {
+    List<PotTrial> next = new ArrayList<>();
+    for (PotTrial trial : beam) {
+      for (int keep : additions.keeps(trial)) {
+        for (int[] drops : additions.into(trial.cup().contents(), keep)) {
+          PotTrial longer = trial.then(keep, drops);
+          if (longer.isAllowed()) {
+            next.add(longer);
+          }
+        }
+      }
     }
-    int width = width(trials.get(0));
+    return next;
+  }
+
+  /** The same with clean pots, each mixed once for all that it may follow. */
+  private static List<PotTrial> separate(List<PotTrial> beam, PotAdditions additions) {
+    List<Cup> cups = additions.cups();
+    List<PotTrial> next = new ArrayList<>();
+    for (PotTrial trial : beam) {
+      for (Cup cup : cups) {
+        PotTrial longer = trial.then(cup);
+        if (longer.isAllowed()) {
+          next.add(longer);
+        }
+      }
+    }
+    return next;
+  }
+
+  /** The most hopeful, cheapest first. */
+  private List<PotTrial> best(List<PotTrial> tried) {
+    if (tried.isEmpty()) {
+      return tried;
+    }
+    int width = width(tried.get(0));
     Comparator<PotTrial> exact = Comparator.comparingDouble(PotTrial::cost);
     List<PotTrial> rough =
-        chosen(trials, Comparator.comparingDouble(PotTrial::roughCost), CLOSER * width);
-    boolean last = trials.get(0).rung() == aims.rungs() - 1;
+        chosen(tried, Comparator.comparingDouble(PotTrial::roughCost), CLOSER * width);
+    boolean last = tried.get(0).rung() == aims.rungs() - 1;
     return last ? rough.stream().sorted(exact).toList() : chosen(rough, exact, width);
+  }
+
+  private PotAdditions additions(int rung) {
+    while (additions.size() <= rung) {
+      additions.add(new PotAdditions(paints, aims, additions.size()));
+    }
+    return additions.get(rung);
   }
 
   private int width(PotTrial trial) {
     if (trial.rung() == aims.rungs() - 1) {
       return NARROWEST;
     }
-    PotAdditions additions = new PotAdditions(paints, aims, trial.rung() + 1);
-    int ways = 1;
-    for (int keep : additions.keeps(trial)) {
-      ways += additions.into(trial.contents(), keep).size();
+    PotAdditions next = additions(trial.rung() + 1);
+    if (aims.rule().separate()) {
+      return Math.max(NARROWEST, trials / (1 + next.cups().size()));
     }
-    return Math.max(NARROWEST, TRIALS / ways);
+    int ways = 1;
+    for (int keep : next.keeps(trial)) {
+      ways += next.into(trial.cup().contents(), keep).size();
+    }
+    return Math.max(NARROWEST, trials / ways);
   }
 
   /** The best ones, but only some for each number of drops to spare. */

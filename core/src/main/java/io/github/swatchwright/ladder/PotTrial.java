@@ -15,111 +15,81 @@ final class PotTrial {
   /** Lightness must move at least so far each time, so that printed figures are monotone too. */
   static final double LEAST_LIGHTNESS_STEP = 0.05;
 
-  /** Relative scatter of a drop's volume, as sd (common practice). */
-  private static final double DROP_SCATTER = 0.08;
-
   private static final double ROUNDING = 1e-9;
 
   private final PotAims aims;
-  private final PotPaints paints;
+  private final Cup cup;
   private final @Nullable PotTrial before;
   private final int rung;
-  private final int keep;
-  private final int[] added;
-  private final double[] contents;
-  private final double drops;
-  private final Lab lab;
   private final double step;
   private final int bottles;
-  private final boolean letDown;
-  private final double farthestStep;
+  private final int letDown;
+  private final double guessedUnevenness;
   private final boolean allowed;
   private final double knownCost;
-  private double oneDrop = Double.NaN;
   private double costSoFar = Double.NaN;
 
-  private PotTrial(
-      PotAims aims, PotPaints paints, @Nullable PotTrial before, int keep, int[] added) {
+  private PotTrial(PotAims aims, Cup cup, @Nullable PotTrial before) {
     this.aims = aims;
-    this.paints = paints;
+    this.cup = cup;
     this.before = before;
     this.rung = before == null ? 0 : before.rung + 1;
-    this.keep = keep;
-    this.added = added;
-    this.contents = mixed(keep, added);
-    this.drops = sum(contents);
-    this.lab = paints.lab(contents);
-    this.step = before == null ? 0 : Ciede2000.deltaE(before.lab, lab);
-    int opened = before == null ? 0 : before.bottles;
-    for (int i = 0; i < added.length; i++) {
-      opened |= added[i] > 0 ? paints.bottles(i) : 0;
-    }
-    this.bottles = opened;
-    this.letDown = (before != null && before.letDown) || takesLetDown();
-    this.farthestStep =
-        before == null ? 0 : Math.max(before.farthestStep, Math.abs(step / aims.step() - 1));
+    this.step = before == null ? 0 : Ciede2000.deltaE(before.lab(), lab());
+    this.bottles = cup.bottles() | (before == null ? 0 : before.bottles);
+    this.letDown = cup.letDown() + (before == null ? 0 : before.letDown);
     this.allowed = keepsToTheRules();
+    this.guessedUnevenness = allowed ? guessUnevenness() : 0;
     this.knownCost =
         allowed ? ownCost() + (before == null ? 0 : before.costSoFar()) : Double.POSITIVE_INFINITY;
   }
 
-  private static double sum(double[] values) {
-    double sum = 0;
-    for (double value : values) {
-      sum += value;
-    }
-    return sum;
+  /** The first rung. */
+  static PotTrial first(PotAims aims, Cup cup) {
+    return new PotTrial(aims, cup, null);
   }
 
-  /** The first rung. */
+  /** The first rung, of whole drops. */
   static PotTrial first(PotAims aims, PotPaints paints, int[] added) {
-    return new PotTrial(aims, paints, null, 0, added);
+    return first(aims, Cup.of(paints, added));
+  }
+
+  /** This, with another rung from a clean pot. */
+  PotTrial then(Cup clean) {
+    return new PotTrial(aims, clean, this);
   }
 
   /** This, with another rung mixed of some kept drops and some added ones. */
   PotTrial then(int kept, int[] more) {
-    return new PotTrial(aims, paints, this, kept, more);
-  }
-
-  private double[] mixed(double kept, int[] more) {
-    double[] mixed = new double[paints.count()];
-    if (before != null && kept > 0) {
-      for (int i = 0; i < mixed.length; i++) {
-        mixed[i] = before.contents[i] * kept / before.drops;
-      }
-    }
-    for (int i = 0; i < more.length; i++) {
-      if (more[i] > 0) {
-        paints.pour(mixed, i, more[i]);
-      }
-    }
-    return mixed;
-  }
-
-  private boolean takesLetDown() {
-    return added.length > paints.count() && added[paints.count()] > 0;
+    return new PotTrial(aims, cup.then(kept, more), this);
   }
 
   private double ownCost() {
-    int poured = 0;
-    int openings = 0;
-    for (int count : added) {
-      poured += count;
-      openings += count > 0 ? 1 : 0;
-    }
-    double cost = LadderCost.paint(poured, before == null || aims.rule().separate());
-    cost += LadderCost.openings(openings);
+    boolean separate = aims.rule().separate();
+    double cost = LadderCost.paint(cup.poured(), before == null || separate);
+    cost += LadderCost.openings(cup.sources());
     int known = before == null ? 0 : Integer.bitCount(before.bottles);
     cost += LadderCost.bottles(Integer.bitCount(bottles) - known);
-    if (letDown && (before == null || !before.letDown)) {
-      cost += LadderCost.letDown(paints.letDown().orElseThrow());
+    if (letDown > 0 && (before == null || before.letDown == 0)) {
+      cost += LadderCost.letDown(paints().letDown().orElseThrow());
     }
-    if (before != null && keep == 0 && !aims.rule().separate()) {
+    if (before != null && cup.keep() == 0 && !separate) {
       cost += LadderCost.freshStart();
     }
-    cost += LadderCost.end(aims.missedEnd(rung, lab));
-    if (rung > 0 && rung < aims.rungs() - 1) {
-      cost += LadderCost.astray(Ciede2000.deltaE(lab, aims.lab(rung)) / aims.step());
+    cost += leadingBack();
+    cost += LadderCost.end(aims.missedEnd(rung, lab()));
+    return cost + LadderCost.astray(aims.astray(rung, lab()));
+  }
+
+  private double leadingBack() {
+    double cost = 0;
+    if (before != null && cup.keep() > 0) {
+      int[] added = cup.added();
+      for (int i = 0; i < added.length; i++) {
+        if (added[i] > 0) {
+          double ahead = paints().lightness(i) - before.lab().l();
+          cost += LadderCost.leadingBack(ahead * aims.direction());
+        }
+      }
     }
     return cost;
   }
@@ -130,57 +100,41 @@ final class PotTrial {
   }
 
   private boolean keepsToTheRules() {
-    return drops <= aims.rule().mostDrops() + ROUNDING
-        && drops >= aims.smallestPot(rung) - ROUNDING
+    return cup.drops() <= aims.rule().mostDrops() + ROUNDING
+        && cup.drops() >= aims.smallestPot(rung) - ROUNDING
         && aims.mayHold(rung, bottles)
-        && takesLetDownOnlyWhereItIsEnough()
-        && (before == null || (keep <= before.spare() && goesOn()));
+        && (letDown == 0 || letDown <= paints().letDown().orElseThrow().count())
+        && (before == null || (cup.keep() <= before.spare() && goesOn()));
   }
 
   private boolean goesOn() {
     return before != null
-        && (lab.l() - before.lab.l()) * aims.direction() >= LEAST_LIGHTNESS_STEP
+        && (lab().l() - before.lab().l()) * aims.direction() >= LEAST_LIGHTNESS_STEP
         && step >= Math.max(LadderCost.TOLD_APART, LadderCost.LEAST_STEP * aims.step());
-  }
-
-  private boolean takesLetDownOnlyWhereItIsEnough() {
-    if (!takesLetDown()) {
-      return true;
-    }
-    int taken = 0;
-    for (PotTrial trial = this; trial != null; trial = trial.before) {
-      taken += trial.added[paints.count()];
-    }
-    return taken <= paints.letDown().orElseThrow().count();
   }
 
   /** Whole drops that are left when this rung is painted. */
   int spare() {
-    return aims.rule().separate() ? 0 : (int) Math.floor(drops - aims.paintDrops(rung) + ROUNDING);
+    return aims.rule().separate()
+        ? 0
+        : (int) Math.floor(cup.drops() - aims.paintDrops(rung) + ROUNDING);
+  }
+
+  /** The rungs before this one, null at the first. */
+  @Nullable PotTrial before() {
+    return before;
   }
 
   int rung() {
     return rung;
   }
 
-  int keep() {
-    return keep;
-  }
-
-  int[] added() {
-    return added;
-  }
-
-  double[] contents() {
-    return contents;
-  }
-
-  double potDrops() {
-    return drops;
+  Cup cup() {
+    return cup;
   }
 
   Lab lab() {
-    return lab;
+    return cup.lab();
   }
 
   PotAims aims() {
@@ -188,10 +142,10 @@ final class PotTrial {
   }
 
   PotPaints paints() {
-    return paints;
+    return cup.paints();
   }
 
-  /** What this costs for certain, however it goes on, without how frail its last rung is. */
+  /** What this costs for certain, however it goes on, without how its last rung scatters. */
   double knownCost() {
     return knownCost;
   }
@@ -199,53 +153,32 @@ final class PotTrial {
   /** What this costs for certain, however it goes on. */
   double costSoFar() {
     if (Double.isNaN(costSoFar)) {
-      costSoFar = knownCost + LadderCost.frail(frailty());
+      costSoFar = knownCost + LadderCost.frail(frailty()) + LadderCost.unsure(certainty());
     }
     return costSoFar;
   }
 
-  /** What the whole ladder costs; of its beginning, what the steps so far cost is guessed. */
+  /** What the whole ladder costs; of its beginning, what the steps cost is guessed. */
   double cost() {
-    return costSoFar() + LadderCost.uneven(rung == aims.rungs() - 1 ? unevenness() : farthestStep);
+    return costSoFar() + LadderCost.uneven(guessedUnevenness);
   }
 
-  /** Like {@link #cost()}, without how frail the last rung is: quicker. */
+  /** Like {@link #cost()}, without how the last rung scatters: quicker. */
   double roughCost() {
-    return knownCost + LadderCost.uneven(farthestStep);
+    return knownCost + LadderCost.uneven(guessedUnevenness);
   }
 
   /** How far one drop moves the last rung, its scatter included, in even steps. */
   double frailty() {
-    int most = keep;
-    for (int count : added) {
-      most = Math.max(most, count);
-    }
-    return oneDrop() * (1 + DROP_SCATTER * Math.sqrt(most)) / aims.step();
+    return cup.oneDropScattered() / aims.step();
   }
 
-  /** The largest ΔE00 that one drop more or less makes, of what is kept or added. */
-  double oneDrop() {
-    if (Double.isNaN(oneDrop)) {
-      double largest = 0;
-      for (int change = -1; change <= 1; change += 2) {
-        if (keep > 0) {
-          largest = Math.max(largest, moved(mixed(keep + (double) change, added)));
-        }
-        for (int i = 0; i < added.length; i++) {
-          if (added[i] > 0) {
-            double[] other = contents.clone();
-            paints.pour(other, i, change);
-            largest = Math.max(largest, moved(other));
-          }
-        }
-      }
-      oneDrop = largest;
+  /** How far L* goes on to this rung, in sd of what scattering drops make of it. */
+  private double certainty() {
+    if (before == null) {
+      return Double.POSITIVE_INFINITY;
     }
-    return oneDrop;
-  }
-
-  private double moved(double[] other) {
-    return sum(other) < 0.5 ? 0 : Ciede2000.deltaE(lab, paints.lab(other));
+    return Math.abs(lab().l() - before.lab().l()) / cup.scatterOfStep(before.cup);
   }
 
   /** The first rung and all up to this one. */
@@ -259,11 +192,32 @@ final class PotTrial {
 
   /** The largest difference of a step from the mean of all, as a share of it. */
   double unevenness() {
+    return worst(sum() / Math.max(1, rung));
+  }
+
+  /**
+   * The same of the whole ladder when the rungs to come go evenly to the last aim, by a way that is
+   * as curved as the path.
+   */
+  private double guessUnevenness() {
+    int toCome = aims.rungs() - 1 - rung;
+    if (toCome == 0) {
+      return unevenness();
+    }
+    double left = aims.left(rung, lab());
+    double mean = (sum() + left) / (aims.rungs() - 1);
+    return Math.max(worst(mean), Math.abs(left / toCome / mean - 1));
+  }
+
+  private double sum() {
     double sum = 0;
     for (PotTrial trial = this; trial.before != null; trial = trial.before) {
       sum += trial.step;
     }
-    double mean = sum / Math.max(1, rung);
+    return sum;
+  }
+
+  private double worst(double mean) {
     double worst = 0;
     for (PotTrial trial = this; trial.before != null; trial = trial.before) {
       worst = Math.max(worst, Math.abs(trial.step / mean - 1));

@@ -1,11 +1,13 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.PaintChoice;
@@ -18,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Mixes for the shades of a ladder, all of one medium, as one pot has to hold them all. The two
@@ -29,19 +32,26 @@ final class ShadeMixes {
   private static final int MOST_DROPS = 12;
   private static final int MOST_PAINTS = 3;
 
-  /** So many ways to mix the ends are planned in full. */
-  private static final int WAYS = 3;
+  /** So many ways to mix the ends are planned. */
+  private static final int WAYS = 4;
+
+  /** And so many of these again by way of another paint. */
+  private static final int DETOURS = 2;
 
   /** Another bottle on the table is worth it when it brings an end nearer by that ΔE00. */
   private static final double WORTH_OF_A_PAINT = 0.6;
 
   private final ShelfOptics optics;
   private final Matcher matcher;
+  private final MixPredictor predictor;
+  private final TristimulusWeights light;
   private final PaintChoice choice;
 
   ShadeMixes(ShelfOptics optics, TristimulusWeights light, PaintChoice choice) {
     this.optics = optics;
     this.matcher = Matcher.of(optics, light);
+    this.light = light;
+    this.predictor = MixPredictor.of(optics, light);
     this.choice = choice;
   }
 
@@ -79,7 +89,10 @@ final class ShadeMixes {
    */
   record Mixes(List<Mix> mixes) {}
 
-  /** Several ways to mix the shades, the most hopeful first. */
+  /**
+   * Several ways to mix the shades, the most hopeful first. Between two colours, some go by a paint
+   * that keeps the shades between of one family, as from orange by way of brown to black.
+   */
   List<Mixes> of(List<Shade> shades) {
     Shade first = shades.get(0);
     Shade last = shades.get(shades.size() - 1);
@@ -89,11 +102,31 @@ final class ShadeMixes {
             .sorted(Comparator.comparingDouble(Ends::cost))
             .toList();
     Set<Set<Paint>> known = new HashSet<>();
-    return ranked.stream()
-        .filter(ends -> known.add(ends.paints()))
-        .limit(WAYS)
-        .map(ends -> new Mixes(along(shades, ends)))
-        .toList();
+    List<Ends> chosen =
+        ranked.stream().filter(ends -> known.add(ends.paints())).limit(WAYS).toList();
+    List<Mixes> ways = new ArrayList<>();
+    chosen.forEach(ends -> ways.add(new Mixes(along(shades, ends))));
+    if (areTwoColours(shades)) {
+      ShadeBetween between = new ShadeBetween(predictor, optics, choice);
+      chosen.stream()
+          .limit(DETOURS)
+          .forEach(
+              ends ->
+                  between
+                      .of(ends.from.mix, colour(first), ends.to.mix, colour(last))
+                      .ifPresent(
+                          via -> ways.add(new Mixes(List.of(ends.from.mix, via, ends.to.mix)))));
+    }
+    return ways;
+  }
+
+  /** Whether the planner may choose all that lies between. */
+  static boolean areTwoColours(List<Shade> shades) {
+    return shades.size() == 2 && shades.stream().allMatch(Shade.OfColour.class::isInstance);
+  }
+
+  private Lab colour(Shade shade) {
+    return ((Shade.OfColour) shade).swatch().labUnder(light);
   }
 
   private List<Mix> along(List<Shade> shades, Ends ends) {
@@ -143,8 +176,9 @@ final class ShadeMixes {
 
   private List<Ends> ends(Shade first, Shade last, Medium medium) {
     List<Ends> pairs = new ArrayList<>();
+    List<Option> lasts = options(last, medium);
     for (Option from : options(first, medium)) {
-      for (Option to : options(last, medium)) {
+      for (Option to : lasts) {
         Set<Paint> paints = new HashSet<>(from.paints());
         paints.addAll(to.paints());
         double cost = from.expected + to.expected + WORTH_OF_A_PAINT * paints.size();
@@ -158,8 +192,13 @@ final class ShadeMixes {
     if (shade instanceof Shade.OfMix stated) {
       return List.of(new Option(stated.mix(), 0));
     }
-    return recipes(((Shade.OfColour) shade).swatch(), choice, medium).stream()
+    Swatch swatch = ((Shade.OfColour) shade).swatch();
+    Set<Set<Paint>> known = new HashSet<>();
+    return IntStream.rangeClosed(1, MOST_PAINTS)
+        .boxed()
+        .flatMap(paints -> recipes(swatch, choice, medium, paints).stream())
         .map(ranked -> new Option(ranked.recipe().toMix(), ranked.expectedDeltaE00()))
+        .filter(option -> known.add(option.paints()))
         .toList();
   }
 
@@ -168,17 +207,18 @@ final class ShadeMixes {
       return stated.mix();
     }
     Medium medium = optics.of(names.iterator().next()).paint().medium();
-    return recipes(((Shade.OfColour) shade).swatch(), PaintChoice.ALL.withOnly(names), medium)
+    return recipes(
+            ((Shade.OfColour) shade).swatch(), PaintChoice.ALL.withOnly(names), medium, MOST_PAINTS)
         .get(0)
         .recipe()
         .toMix();
   }
 
-  private List<RankedRecipe> recipes(Swatch target, PaintChoice from, Medium medium) {
+  private List<RankedRecipe> recipes(Swatch target, PaintChoice from, Medium medium, int paints) {
     return matcher
         .match(
             MatchRequest.of(target)
-                .withMostPaints(MOST_PAINTS)
+                .withMostPaints(paints)
                 .withMostDrops(MOST_DROPS)
                 .withAlternatives(ALTERNATIVES)
                 .withChoice(from.withMedium(medium)))

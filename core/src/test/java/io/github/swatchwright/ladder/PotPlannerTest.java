@@ -18,7 +18,8 @@ class PotPlannerTest {
 
   @Test
   @DisplayName(
-      "in small cases, 9 of 10 ladders are the cheapest of all, none is dearer by more than a tenth")
+      "in small cases, 9 of 10 ladders are the cheapest of all, none is dearer by more than a"
+          + " tenth")
   void plansAsCheaplyAsTryingEverything() {
     RandomLadders ladders = new RandomLadders(7);
     ShelfOptics optics = ladders.shelf(12);
@@ -42,8 +43,9 @@ class PotPlannerTest {
       PotRule rule = new PotRule(separate, 0.9, 3, mostDrops, PotRule.USUAL_MILLILITRES);
       double[] needs = new double[rungs];
       Arrays.setAll(needs, rung -> 2.5 / (1 + rung));
-      PotAims aims = new PotAims(path, rule, needs, path.lab(0), path.lab(1), -1);
-      Optional<PotTrial> found = new PotPlanner(paints, aims).plan().map(PotMending::byPairs);
+      PotAims aims = new PotAims(path, rule, needs, path.lab(0), path.lab(1), false, -1);
+      Optional<PotTrial> found =
+          new PotPlanner(paints, aims, PotPlanner.THOROUGH).plan().map(PotMending::byPairs);
       double cost = found.map(PotTrial::cost).orElse(Double.POSITIVE_INFINITY);
       double least = ExhaustivePots.leastCost(paints, aims, cost);
       if (cost < Double.POSITIVE_INFINITY) {
