@@ -26,6 +26,8 @@ package io.github.swatchwright.ladder;
  * <tr><td>paint</td><td>1 for each drop, let-down included; from the second rung on 1 more for each
  * drop above 5 in one addition</td><td>what isn't painted is thrown away; large additions are
  * miscounted</td></tr>
+ * <tr><td>paint that a pot holds above its pass, what is kept of it and the least pot</td><td>1 more for
+ * each drop</td><td>nobody mixes a pot to throw it away</td></tr>
  * <tr><td>starting a rung with nothing of the pot before</td><td>4</td><td>the cup has to be
  * cleaned</td></tr>
  * <tr><td>a let-down</td><td>4, beside its paint</td><td>a second cup</td></tr>
@@ -97,6 +99,11 @@ final class LadderCost {
   /** Of the drops poured into the first pot, or of an addition to a later one. */
   static double paint(int drops, boolean first) {
     return first ? drops : drops + Math.max(0, drops - HANDFUL);
+  }
+
+  /** Of drops that nobody needs. */
+  static double surplus(double drops) {
+    return Math.max(0, drops);
   }
 
   /** Of emptying the cup and starting again. */

@@ -2,6 +2,7 @@ package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.difference.Ciede2000;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,8 @@ final class PotChoice {
     List<PotTrial> found = new ArrayList<>();
     plain.ifPresent(found::add);
     if (plain.isEmpty() || choice.isStrained(plain.get())) {
-      for (LetDown small : choice.letDowns()) {
+      for (LetDown small :
+          choice.letDowns(plain.map(choice::strainedRung).orElse(aims.rungs() / 2))) {
         new PotPlanner(paints.with(small), aims, PotPlanner.QUICK).plan().ifPresent(found::add);
       }
     }
@@ -43,18 +45,37 @@ final class PotChoice {
   /** Whether one drop decides somewhere, or steps are uneven, or an end is missed. */
   private boolean isStrained(PotTrial trial) {
     return trial.unevenness() > LadderCost.EVEN_ENOUGH
-        || trial.all().stream().anyMatch(rung -> rung.frailty() > LadderCost.STURDY_ENOUGH)
+        || frailest(trial).frailty() > LadderCost.STURDY_ENOUGH
         || LadderCost.end(aims.missedEnd(0, trial.all().get(0).lab())) > 0
         || LadderCost.end(aims.missedEnd(trial.rung(), trial.lab())) > 0;
   }
 
-  /** The strongest paint, let down with the one that is nearest to the last end. */
-  private List<LetDown> letDowns() {
-    int strong = strongest();
+  private static PotTrial frailest(PotTrial trial) {
+    return Collections.max(trial.all(), Comparator.comparingDouble(PotTrial::frailty));
+  }
+
+  /** The rung that wants a smaller drop: an end that is missed, or else where one drop decides. */
+  private int strainedRung(PotTrial trial) {
+    if (LadderCost.end(aims.missedEnd(0, trial.all().get(0).lab())) > 0) {
+      return 0;
+    }
+    return LadderCost.end(aims.missedEnd(trial.rung(), trial.lab())) > 0
+        ? trial.rung()
+        : frailest(trial).rung();
+  }
+
+  /**
+   * The strongest paint of a rung, let down with the lighter one that is nearest to the last end.
+   *
+   * @param rung where it is the strongest
+   */
+  private List<LetDown> letDowns(int rung) {
+    int strong = strongest(rung);
     int mild = -1;
     double nearest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < paints.count(); i++) {
-      double missed = i == strong ? Double.POSITIVE_INFINITY : aims.missedEnd(paints.lab(only(i)));
+      boolean lighter = paints.lightness(i) > paints.lightness(strong);
+      double missed = lighter ? aims.missedEnd(paints.lab(only(i))) : Double.POSITIVE_INFINITY;
       if (missed < nearest) {
         nearest = missed;
         mild = i;
@@ -75,15 +96,15 @@ final class PotChoice {
     return contents;
   }
 
-  /** The paint of which a little in the middle rung moves the colour most. */
-  private int strongest() {
-    double[] middle = aims.proportions(aims.rungs() / 2, 0);
+  /** The paint of which a little more moves the colour of a rung most. */
+  private int strongest(int rung) {
+    double[] aim = aims.proportions(rung, 0);
     int strongest = 0;
     double largest = -1;
     for (int i = 0; i < paints.count(); i++) {
-      double[] other = middle.clone();
+      double[] other = aim.clone();
       other[i] += 0.02;
-      double moved = Ciede2000.deltaE(paints.lab(middle), paints.lab(other));
+      double moved = Ciede2000.deltaE(paints.lab(aim), paints.lab(other));
       if (moved > largest) {
         largest = moved;
         strongest = i;

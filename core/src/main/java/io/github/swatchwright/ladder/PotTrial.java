@@ -75,9 +75,26 @@ final class PotTrial {
     if (before != null && cup.keep() == 0 && !separate) {
       cost += LadderCost.freshStart();
     }
-    cost += leadingBack();
+    cost += leadingBack() + surplus();
     cost += LadderCost.end(aims.missedEnd(rung, lab()));
     return cost + LadderCost.astray(aims.astray(rung, lab()));
+  }
+
+  /**
+   * What is mixed for nothing: in the pot before, now that it is known what is kept, and in this.
+   */
+  private double surplus() {
+    boolean separate = aims.rule().separate();
+    double cost = 0;
+    if (before != null && !separate) {
+      double kept = before.cup.drops() - aims.paintDrops(rung - 1) - cup.keep();
+      double above = before.cup.drops() - aims.smallestPot(rung - 1);
+      cost += LadderCost.surplus(Math.floor(Math.min(kept, above) + ROUNDING));
+    }
+    if (separate || rung == aims.rungs() - 1) {
+      cost += LadderCost.surplus(Math.floor(cup.drops() - aims.smallestPot(rung) + ROUNDING));
+    }
+    return cost;
   }
 
   private double leadingBack() {

@@ -23,7 +23,16 @@ final class ShadeBetween {
   private static final double[] RATIOS = {0.06, 0.12, 0.25, 0.5, 1, 2, 4};
 
   /** A detour is worth planning when it brings the middle nearer by that ΔE00. */
-  private static final double WORTH_A_DETOUR = 1;
+  private static final double WORTH_A_DETOUR = 0.5;
+
+  /**
+   * A paint is of the family when its own colour lies so near to the straight line between the
+   * ends, ΔE00: brown is, on the way from orange to black; blue isn't, though it darkens orange
+   * too.
+   */
+  private static final double FAMILY = 12;
+
+  private static final int LINE = 9;
 
   /** Where the straight way is looked at. */
   private static final int SAMPLES = 32;
@@ -49,9 +58,10 @@ final class ShadeBetween {
     double nearest = straight(from, to, middle) - WORTH_A_DETOUR;
     Optional<Mix> found = Optional.empty();
     Medium medium = from.parts().get(0).paint().medium();
+    List<Lab> line = StraightWay.evenly(first, last, LINE);
     for (PaintOptics candidate : optics.paints()) {
       Paint paint = candidate.paint();
-      if (choice.admits(paint) && paint.medium() == medium) {
+      if (choice.admits(paint) && paint.medium() == medium && isOfTheFamily(paint, line)) {
         for (double ratio : RATIOS) {
           Mix mix = blended(from, 1, Mix.of(paint), ratio);
           double missed = Ciede2000.deltaE(lab(mix), middle);
@@ -63,6 +73,11 @@ final class ShadeBetween {
       }
     }
     return found;
+  }
+
+  private boolean isOfTheFamily(Paint paint, List<Lab> line) {
+    Lab own = lab(Mix.of(paint));
+    return line.stream().anyMatch(lab -> Ciede2000.deltaE(own, lab) < FAMILY);
   }
 
   /** How near mixes of the two ends alone come to a colour, ΔE00. */

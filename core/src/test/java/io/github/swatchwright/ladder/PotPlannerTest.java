@@ -17,16 +17,13 @@ class PotPlannerTest {
   private static final int CASES = 30;
 
   @Test
-  @DisplayName(
-      "in small cases, 9 of 10 ladders are the cheapest of all, none is dearer by more than a"
-          + " tenth")
+  @DisplayName("in small cases, no ladder of all that there are is cheaper")
   void plansAsCheaplyAsTryingEverything() {
     RandomLadders ladders = new RandomLadders(7);
     ShelfOptics optics = ladders.shelf(12);
     MixPredictor predictor = MixPredictor.of(optics, TristimulusWeights.D65);
     Random random = new Random(8);
     int planned = 0;
-    int cheapest = 0;
     while (planned < CASES) {
       List<Mix> ends = List.of(ladders.mix(optics, 2), ladders.mix(optics, 2));
       PotPaints paints = PotPaints.of(ends, optics, predictor.viewing());
@@ -51,14 +48,12 @@ class PotPlannerTest {
       if (cost < Double.POSITIVE_INFINITY) {
         assertThat(cost)
             .as("case %d: %d paints, %d rungs", planned, paints.count(), rungs)
-            .isLessThanOrEqualTo(1.1 * least);
-        // 1e-6 is for sums in another order.
-        cheapest += cost <= least + 1e-6 ? 1 : 0;
+            // 1e-6 is for sums in another order.
+            .isLessThanOrEqualTo(least + 1e-6);
         planned++;
       } else {
         assertThat(least).isInfinite();
       }
     }
-    assertThat(cheapest).isGreaterThanOrEqualTo(CASES * 9 / 10);
   }
 }
