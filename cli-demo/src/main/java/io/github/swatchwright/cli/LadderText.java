@@ -2,6 +2,8 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.coat.Thinner;
+import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LetDown;
 import io.github.swatchwright.ladder.Rung;
@@ -11,8 +13,6 @@ import io.github.swatchwright.spectrum.Illuminant;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A ladder in words, in the order in which a painter does things: what to keep of the pot, what to
@@ -53,7 +53,8 @@ record LadderText(Output output, Illuminant light) {
       output.line("");
       ladder.warnings().forEach(warning -> output.line("Mind: %s", warning.text()));
     }
-    printCautions(ladder);
+    output.line("");
+    output.line("%s", Caution.DATA_SHEET.text());
   }
 
   private void print(int index, Ladder ladder) {
@@ -66,6 +67,9 @@ record LadderText(Output output, Illuminant light) {
         rung.step().isPresent()
             ? String.format(Locale.ROOT, "  step ΔE00 %.1f", rung.step().getAsDouble())
             : "");
+    if (index > 0) {
+      printWait(index, ladder);
+    }
     if (rung.wash().isPresent()) {
       print(rung.wash().get());
     } else {
@@ -74,12 +78,39 @@ record LadderText(Output output, Illuminant light) {
     output.line(
         "     %-11s %s of the area with %s; shows on %s",
         "cover", percent(rung.coverage()), amount(rung), percent(rung.visibleShare()));
+    printThinner(index, ladder);
+    ladder
+        .cautionsOfRungs()
+        .get(index)
+        .forEach(caution -> output.line("     %-11s %s", "caution", caution.text()));
+  }
+
+  /** How long the shade before has to dry, and what becomes of the pot meanwhile. */
+  private void printWait(int index, Ladder ladder) {
+    output.line(
+        "     %-11s %s%s",
+        "first wait",
+        Wait.after(medium(ladder, index - 1)).words(),
+        ladder.rungs().get(index).keep() > 0 ? "; keep the pot closed meanwhile" : "");
+  }
+
+  /** What thins it, where that isn't what thinned the shade before. */
+  private void printThinner(int index, Ladder ladder) {
+    Rung rung = ladder.rungs().get(index);
+    String thinner = Thinner.of(rung.pot());
+    if (index == 0 || !thinner.equals(Thinner.of(ladder.rungs().get(index - 1).pot()))) {
+      output.line("     %-11s %s; the drops above are unthinned paint", "thin with", thinner);
+    }
+  }
+
+  private static Medium medium(Ladder ladder, int index) {
+    return ladder.rungs().get(index).coat().medium();
   }
 
   private void printPot(int index, Ladder ladder) {
     Rung rung = ladder.rungs().get(index);
     if (rung.keep() > 0) {
-      drops("keep", rung.keep(), keptOf(index, ladder.rungs().get(index - 1)));
+      drops("keep", rung.keep(), "of shade " + index);
     }
     String verb = verb(index, rung, ladder.pot().separate());
     for (Recipe.Drops drops : rung.add()) {
@@ -104,7 +135,9 @@ record LadderText(Output output, Illuminant light) {
             small.mild().name());
       }
     }
-    output.line("     %-11s %3.0f drops, %.2f ml", "makes", rung.potDrops(), rung.potMillilitres());
+    output.line(
+        "     %-11s %3.0f drops, %.2f ml: %s",
+        "makes", rung.potDrops(), rung.potMillilitres(), whatFor(index, ladder));
   }
 
   private static String verb(int index, Rung rung, boolean separate) {
@@ -114,11 +147,18 @@ record LadderText(Output output, Illuminant light) {
     return index == 0 ? "start with" : rung.keep() > 0 ? "add" : "start again";
   }
 
-  private static String keptOf(int index, Rung before) {
-    long aside = Math.round(before.spare());
-    return aside < 2
-        ? "of shade " + index
-        : "of shade " + index + ", set the other " + aside + " aside";
+  /** What the drops of a pot are for. */
+  private static String whatFor(int index, Ladder ladder) {
+    List<Rung> rungs = ladder.rungs();
+    Rung rung = rungs.get(index);
+    long all = Math.round(rung.potDrops());
+    long painted = Math.min(all, (long) Math.ceil(rung.dropsNeeded() - 0.05));
+    int kept = index + 1 < rungs.size() ? rungs.get(index + 1).keep() : 0;
+    long over = all - painted - kept;
+    return painted
+        + " to paint with"
+        + (kept > 0 ? ", " + kept + " to keep" : "")
+        + (over > 0 ? ", " + over + " over" : "");
   }
 
   private void drops(String verb, int count, String what) {
@@ -157,19 +197,6 @@ record LadderText(Output output, Illuminant light) {
     Rung last = pots.get(pots.size() - 1);
     if (last.spare() >= WORTH_KEEPING) {
       output.line("                 the last pot for 'match --use-pot': %s", last.spareText());
-    }
-  }
-
-  /** Cautions where solvents are about. */
-  private void printCautions(Ladder ladder) {
-    Set<Medium> media =
-        ladder.rungs().stream()
-            .map(rung -> rung.pot().parts().get(0).paint().medium())
-            .collect(Collectors.toSet());
-    List<Caution> cautions = Caution.forMedia(media);
-    if (cautions.contains(Caution.FLAMES)) {
-      output.line("");
-      cautions.forEach(caution -> output.line("Caution: %s", caution.text()));
     }
   }
 }

@@ -77,6 +77,28 @@ class LadderCommandTest {
     assertThat(run.out()).contains("Left over", "drops in all, of which the model takes 16");
   }
 
+  @Test
+  void tellsWhatThePotIsForAndWhatToMindOnce() {
+    String out = Run.of("ladder", "#C8642A", "#4A3226", "--for", "rust").out();
+
+    assertThat(out)
+        .containsPattern("makes +15 drops, 0\\.67 ml: 9 to paint with, 5 to keep, 1 over");
+    assertThat(out.split("first wait")).hasSize(4);
+    assertThat(out).containsOnlyOnce("thin with   acrylic thinner");
+    assertThat(out).containsOnlyOnce("Airbrush mist harms the lungs");
+    assertThat(out).containsOnlyOnce("safety data sheet and local rules come first");
+    assertThat(out).doesNotContain("white spirit");
+  }
+
+  @Test
+  void rustFromOneLightPotTakesOneDarkenerAllTheWay() {
+    String out = Run.of("ladder", "#C8642A", "#4A3226", "--for", "rust").out();
+
+    String darker = out.substring(out.indexOf(" 2. "));
+    assertThat(darker).containsPattern("add +\\d drops? +Burnt umber");
+    assertThat(darker).doesNotContain("Raw umber", "Lamp black", "start again", "start with");
+  }
+
   @ParameterizedTest(name = "ladder {1} {2} {0} is refused: {3}")
   @CsvSource(
       delimiter = '|',

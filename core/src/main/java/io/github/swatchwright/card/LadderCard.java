@@ -1,7 +1,9 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.SolventRules;
+import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LadderWarning;
@@ -13,8 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** A ladder of shades: what to add to the pot for each, and how much of the area it covers. */
 public final class LadderCard {
@@ -48,14 +48,12 @@ public final class LadderCard {
             new SwatchBlock.Named("From", new ScreenColour(ladder.from())),
             new SwatchBlock.Named("To", new ScreenColour(ladder.to())));
     blocks.add(new Colours(ends, Optional.empty()));
-    Set<Medium> media = new TreeSet<>();
     for (int i = 0; i < ladder.rungs().size(); i++) {
       blocks.add(rung(i));
-      media.add(medium(ladder.rungs().get(i)));
     }
     blocks.add(whole());
     blocks.add(Note.lamp(light));
-    blocks.addAll(Sayings.cautions(media));
+    blocks.addAll(Sayings.notes(List.of(Caution.DATA_SHEET)));
     return new Card("Ladder", ladder.rungs().size() + " shades", blocks);
   }
 
@@ -83,12 +81,13 @@ public final class LadderCard {
             List.of(new SwatchBlock.Named("Shade " + (i + 1), colour)),
             Optional.of(new IntervalRing(rung.prediction().spread()))));
     inside.add(pass(i, rung));
-    inside.add(facts(rung));
+    inside.add(facts(i, rung));
     for (LadderWarning warning : ladder.warnings()) {
       if (warning.rung() == i + 1) {
         inside.add(new Note("Mind", Label.of(warning.text())));
       }
     }
+    inside.addAll(Sayings.notes(ladder.cautionsOfRungs().get(i)));
     return new Section(Integer.toString(i + 1), heading(i, rung), inside);
   }
 
@@ -141,16 +140,19 @@ public final class LadderCard {
         String.format(Locale.ROOT, "Cover %.0f %% of the area.", 100 * rung.coverage()));
   }
 
-  private static Facts facts(Rung rung) {
+  private Facts facts(int i, Rung rung) {
     Facts facts =
         Facts.none()
-            .and("Paint", Volume.words(rung.amount()))
+            .and("Paint", Volume.words(rung.amount(), Thinner.of(rung.pot())))
             .and(
                 "In the end",
                 String.format(Locale.ROOT, "shows on %.0f %% of it", 100 * rung.visibleShare()))
             .and("How sure", Sayings.interval(rung.prediction().intervalDeltaE00()));
     if (rung.wash().isPresent()) {
       return facts;
+    }
+    if (i == 0) {
+      facts = facts.and("Thin with", Thinner.of(rung.pot()) + "; the drops are unthinned paint");
     }
     return facts.and(
         "One drop off",

@@ -1,6 +1,9 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.coat.Thinner;
+import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.difference.Ciede2000;
@@ -31,7 +34,8 @@ import java.util.List;
  *  "rungs":[{"keep":0,"add":[{"paint":"Bright orange","drops":12}],"addLetDown":0,
  *            "drops":[{"paint":"Bright orange","drops":12}],"setAside":3,
  *            "predicted":{"lab":[…],"srgb":"#C8642A"},"interval":{"deltaE00":2.4,"probability":0.8},
- *            "step":9.6,"coverage":0.4,"visibleShare":0.3,"oneDrop":1.2,
+ *            "thinnedWith":"acrylic thinner","dries":"4 hours when sprayed, 6 when brushed",
+ *            "cautions":["acrylic-mist"],"step":9.6,"coverage":0.4,"visibleShare":0.3,"oneDrop":1.2,
  *            "potMillilitres":0.54,"millilitres":{"paint":0.16,"thinner":0}}],
  *  "baseShare":0,"look":{"lab":[…],"srgb":"#A5562B"},
  *  "warnings":[{"kind":"end-out-of-reach","rung":4,"text":"…"}]}
@@ -39,8 +43,9 @@ import java.util.List;
  *
  * <p>{@code keep} is 0 for the first rung and for a recipe of its own; {@code addLetDown} counts
  * drops of the {@code letDown}, a small pot of its own, which is left out when no rung takes of it;
- * {@code setAside} are drops that neither the pass nor the next pot takes. A wash has no {@code
- * add}, and says its {@code coats} and {@code thinner} to one of paint.
+ * {@code dries} is the wait before anything goes over it, and {@code cautions} are those that no
+ * rung before names; {@code setAside} are drops that neither the pass nor the next pot takes. A
+ * wash has no {@code add}, and says its {@code coats} and {@code thinner} to one of paint.
  */
 public final class LadderJson {
   /** More paints than any ladder's pot holds. */
@@ -73,8 +78,8 @@ public final class LadderJson {
           ColourJson.write(json, "from", ladder.from());
           ColourJson.write(json, "to", ladder.to());
           json.writeArrayFieldStart("rungs");
-          for (Rung rung : ladder.rungs()) {
-            write(json, rung);
+          for (int i = 0; i < ladder.rungs().size(); i++) {
+            write(json, ladder.rungs().get(i), ladder.cautionsOfRungs().get(i));
           }
           json.writeEndArray();
           Rounded.field(json, "baseShare", ladder.baseShare());
@@ -99,7 +104,8 @@ public final class LadderJson {
         });
   }
 
-  private static void write(JsonGenerator json, Rung rung) throws IOException {
+  private static void write(JsonGenerator json, Rung rung, List<Caution> cautions)
+      throws IOException {
     json.writeStartObject();
     json.writeNumberField("keep", rung.keep());
     json.writeArrayFieldStart("add");
@@ -122,6 +128,13 @@ public final class LadderJson {
     if (rung.step().isPresent()) {
       Rounded.field(json, "step", rung.step().getAsDouble());
     }
+    JsonOutput.text(json, "thinnedWith", Thinner.of(rung.pot()));
+    JsonOutput.text(json, "dries", Wait.after(rung.coat().medium()).words());
+    json.writeArrayFieldStart("cautions");
+    for (Caution caution : cautions) {
+      json.writeString(caution.word());
+    }
+    json.writeEndArray();
     Rounded.field(json, "coverage", rung.coverage());
     Rounded.field(json, "visibleShare", rung.visibleShare());
     Rounded.field(json, "oneDrop", rung.oneDrop());
@@ -221,6 +234,9 @@ public final class LadderJson {
             "thinner",
             "predicted",
             "interval",
+            "thinnedWith",
+            "dries",
+            "cautions",
             "step",
             "coverage",
             "visibleShare",

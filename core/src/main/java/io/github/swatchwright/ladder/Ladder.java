@@ -1,5 +1,6 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Recipe;
 import java.util.List;
@@ -61,9 +62,13 @@ public record Ladder(
   public double dropsNeeded() {
     return rungs.stream()
         .filter(rung -> rung.wash().isEmpty())
-        .mapToDouble(
-            rung -> rung.amount().paintMillilitres() * rung.potDrops() / rung.potMillilitres())
+        .mapToDouble(Rung::dropsNeeded)
         .sum();
+  }
+
+  /** The cautions of each rung, each once: at the first rung that it touches. */
+  public List<List<Caution>> cautionsOfRungs() {
+    return Caution.forCoats(rungs.stream().map(Rung::coat).toList());
   }
 
   /** The largest deviation of such a step from the mean, as a share of the mean; 0 when even. */

@@ -47,6 +47,16 @@ public record Rung(
     add = List.copyOf(add);
   }
 
+  /** It as a coat: the wash, or one coat of the pot over what its pass covers. */
+  public Coat coat() {
+    return wash.orElseGet(() -> new Coat(pot, 1, 0, coverage));
+  }
+
+  /** Drops of the pot that its pass takes, as far as they reach the model. */
+  public double dropsNeeded() {
+    return amount.paintMillilitres() * potDrops() / potMillilitres();
+  }
+
   /** Volume of the pot, ml. */
   public double potMillilitres() {
     return pot.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
