@@ -137,7 +137,7 @@ record LadderText(Output output, Illuminant light) {
     }
     output.line(
         "     %-11s %3.0f drops, %.2f ml: %s",
-        "makes", rung.potDrops(), rung.potMillilitres(), whatFor(index, ladder));
+        "makes", rung.potDrops(), rung.potMillilitres(), ladder.useOfPot(index));
   }
 
   private static String verb(int index, Rung rung, boolean separate) {
@@ -145,20 +145,6 @@ record LadderText(Output output, Illuminant light) {
       return "mix";
     }
     return index == 0 ? "start with" : rung.keep() > 0 ? "add" : "start again";
-  }
-
-  /** What the drops of a pot are for. */
-  private static String whatFor(int index, Ladder ladder) {
-    List<Rung> rungs = ladder.rungs();
-    Rung rung = rungs.get(index);
-    long all = Math.round(rung.potDrops());
-    long painted = Math.min(all, (long) Math.ceil(rung.dropsNeeded() - 0.05));
-    int kept = index + 1 < rungs.size() ? rungs.get(index + 1).keep() : 0;
-    long over = all - painted - kept;
-    return painted
-        + " to paint with"
-        + (kept > 0 ? ", " + kept + " to keep" : "")
-        + (over > 0 ? ", " + over + " over" : "");
   }
 
   private void drops(String verb, int count, String what) {

@@ -151,6 +151,10 @@ public final class LadderCard {
     if (rung.wash().isPresent()) {
       return facts;
     }
+    facts =
+        facts.and(
+            "The pot",
+            String.format(Locale.ROOT, "%.0f drops: %s", rung.potDrops(), ladder.useOfPot(i)));
     if (i == 0) {
       facts = facts.and("Thin with", Thinner.of(rung.pot()) + "; the drops are unthinned paint");
     }

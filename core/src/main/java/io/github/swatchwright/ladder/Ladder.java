@@ -31,6 +31,9 @@ public record Ladder(
     Lab look,
     Optional<Lab> wantedLook,
     List<LadderWarning> warnings) {
+  /** Nobody pours a drop more for that share of one. */
+  private static final double HARDLY_A_DROP = 0.05;
+
   /** Copies the lists. */
   public Ladder {
     rungs = List.copyOf(rungs);
@@ -64,6 +67,23 @@ public record Ladder(
         .filter(rung -> rung.wash().isEmpty())
         .mapToDouble(Rung::dropsNeeded)
         .sum();
+  }
+
+  /**
+   * What the drops of a rung's pot are for, such as {@code 9 to paint with, 5 to keep, 1 over}.
+   *
+   * @param rung which, 0 for the first; not a wash
+   */
+  public String useOfPot(int rung) {
+    Rung pot = rungs.get(rung);
+    long all = Math.round(pot.potDrops());
+    long painted = Math.min(all, (long) Math.ceil(pot.dropsNeeded() - HARDLY_A_DROP));
+    int kept = rung + 1 < rungs.size() ? rungs.get(rung + 1).keep() : 0;
+    long over = all - painted - kept;
+    return painted
+        + " to paint with"
+        + (kept > 0 ? ", " + kept + " to keep" : "")
+        + (over > 0 ? ", " + over + " over" : "");
   }
 
   /** The cautions of each rung, each once: at the first rung that it touches. */

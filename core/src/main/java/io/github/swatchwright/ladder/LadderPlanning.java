@@ -111,7 +111,11 @@ final class LadderPlanning {
       costs.put(
           way, planned(way.mixes(), false).map(PotTrial::cost).orElse(Double.POSITIVE_INFINITY));
     }
-    return ways.stream().sorted(Comparator.comparing(costs::get)).limit(FINALISTS).toList();
+    return ways.stream()
+        .sorted(
+            Comparator.comparingDouble(way -> costs.getOrDefault(way, Double.POSITIVE_INFINITY)))
+        .limit(FINALISTS)
+        .toList();
   }
 
   private Lab from() {
