@@ -3,6 +3,9 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.card.CoatCard;
 import io.github.swatchwright.coat.Base;
+import io.github.swatchwright.coat.BaseFinder;
+import io.github.swatchwright.coat.BasePlan;
+import io.github.swatchwright.coat.Chipping;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvisor;
 import io.github.swatchwright.coat.CoatAmounts;
@@ -18,6 +21,7 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +40,9 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  swatchwright coat --base 'Dredger grey' --coats 'Whitewash wash:2, Blue filter:3'",
       "  swatchwright coat --base 'Dredger grey' --shift b=-4",
+      "  swatchwright coat --end '#7C8188' --coats 'Whitewash wash:2, Blue filter:2'",
+      "  swatchwright coat --base 'Dredger grey' --coats 'Red oxide:2, Deckhouse cream:2@1:1"
+          + " over 60%%' --chipped 15%%",
       "  swatchwright coat --base 'Boot-topping red' --towards 'Enamel off-white' --share 0.5",
       "  swatchwright coat --base '#656A6C' --coats 'Red oxide:2@1:1 over 40%%' --area 500cm2"
     })
@@ -56,9 +63,26 @@ final class CoatCommand implements Command {
   @Option(
       names = "--base",
       paramLabel = "BASE",
-      required = true,
       description = "What lies below: a colour, a paint or a mix.")
-  String base = "";
+  @Nullable String base;
+
+  @Option(
+      names = "--end",
+      paramLabel = "COLOUR",
+      description =
+          "Backwards, instead of --base: find the base that ends in this colour under the coats,"
+              + " and paint for it.")
+  @Nullable String end;
+
+  @Option(
+      names = "--end-spread",
+      paramLabel = "L",
+      description =
+          "With --end: how much darker and lighter, in L*, the pre-highlight's darkest and lightest"
+              + " parts are to end, 0 to 50 (default 5).")
+  @Nullable Double endSpread;
+
+  @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 
   @Option(
       names = "--coats",
@@ -140,42 +164,42 @@ final class CoatCommand implements Command {
     checkOptionsBelongTogether();
     Shelf shelf = shared.shelf();
     CoatPredictor predictor = predictor(shelf);
-    Base below = BaseArgument.parse(base, shelf, reference, output);
-    List<Coat> stack = coats == null ? List.of() : worn(Coats.parse(coats, shelf));
+    List<Coat> whole = coats == null ? List.of() : Coats.parse(coats, shelf);
+    Optional<Chipping> chipping =
+        Optional.ofNullable(chipped).map(share -> Chipping.ofTopmost(whole, percent(share) / 100));
+    List<Coat> stack = chipping.map(some -> some.of(whole)).orElse(whole);
+    CoatPlan plan =
+        end == null
+            ? overBase(predictor, shelf, stack)
+            : toEnd(predictor, shelf, stack, colour(end, shelf));
     OptionalDouble area = amounts.squareCentimetres();
-    Optional<CoatGoal> goal = goal(shelf);
-    CoatPlan plan = CoatPlan.of(predictor, below, stack);
     if (area.isPresent()) {
       plan = plan.withAmounts(CoatAmounts.of(area.getAsDouble(), amounts.application(), stack));
     }
-    if (goal.isPresent()) {
-      plan = plan.withAdvice(advisor(predictor, shelf).advise(below, stack, goal.get()));
-    }
-    CoatPlan whole = plan;
-    card.write(output, () -> CoatCard.of(whole, SEED, shared.light()));
+    CoatPlan all = chipping.map(plan::withChipping).orElse(plan);
+    card.write(output, () -> CoatCard.of(all, SEED, shared.light()));
     shared.give(
         output,
-        () -> CoatJson.toText(whole, shared.light()),
-        () -> {
-          CoatText text = new CoatText(output, shared.light());
-          text.print(whole, base);
-          if (chipped != null) {
-            text.printChipping();
-          }
-        });
+        () -> CoatJson.toText(all, shared.light()),
+        () -> new CoatText(output, shared.light()).print(all));
   }
 
-  private List<Coat> worn(List<Coat> whole) {
-    if (chipped == null) {
-      return whole;
-    }
-    List<Coat> worn = new ArrayList<>(whole);
-    int top = worn.size() - 1;
-    while (top > 0 && worn.get(top).isVarnish()) {
-      top--;
-    }
-    worn.set(top, worn.get(top).chipped(percent(chipped) / 100));
-    return worn;
+  private CoatPlan overBase(CoatPredictor predictor, Shelf shelf, List<Coat> stack) {
+    Base below = BaseArgument.parse(Objects.requireNonNull(base), shelf, reference, output);
+    Optional<CoatGoal> goal = goal(shelf);
+    CoatPlan plan = CoatPlan.of(predictor, below, stack);
+    return goal.map(some -> plan.withAdvice(advisor(predictor, shelf).advise(below, stack, some)))
+        .orElse(plan);
+  }
+
+  private CoatPlan toEnd(CoatPredictor predictor, Shelf shelf, List<Coat> stack, Swatch wanted) {
+    double spread = endSpread == null ? BasePlan.USUAL_SPREAD : endSpread;
+    BasePlan below = BasePlan.of(BaseFinder.of(predictor), wanted, stack, choice.of(shelf), spread);
+    return CoatPlan.of(
+            below.preHighlight().map(predictor::withPreHighlight).orElse(predictor),
+            below.base(),
+            stack)
+        .withBelow(below);
   }
 
   private static double percent(String text) {
@@ -189,6 +213,17 @@ final class CoatCommand implements Command {
   }
 
   private void checkOptionsBelongTogether() {
+    if ((base == null) == (end == null)) {
+      throw new IllegalArgumentException(
+          base == null
+              ? "give --base, or --end to find one"
+              : "--base and --end exclude each other: --end finds the base");
+    }
+    if (end != null) {
+      checkEnd();
+    } else if (endSpread != null) {
+      throw new IllegalArgumentException("--end-spread needs --end");
+    }
     if (chipped != null && coats == null) {
       throw new IllegalArgumentException("--chipped wears off a coat: give --coats as well");
     }
@@ -206,6 +241,20 @@ final class CoatCommand implements Command {
     }
     if (coats == null && amounts.areGiven()) {
       throw new IllegalArgumentException("--area and --length need --coats");
+    }
+  }
+
+  private void checkEnd() {
+    if (coats == null) {
+      throw new IllegalArgumentException("--end needs --coats: what is to go over the base");
+    }
+    if (shift != null || towards != null) {
+      throw new IllegalArgumentException(
+          "--end finds a base; --shift and --towards find coats: give one");
+    }
+    if (scaleLightening != 0 || !preHighlight.isEmpty()) {
+      throw new IllegalArgumentException(
+          "--end finds base and pre-highlight: leave out --scale-lightening and --pre-highlight");
     }
   }
 

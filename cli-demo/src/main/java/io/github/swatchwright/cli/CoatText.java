@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatAmounts;
@@ -33,10 +34,13 @@ import java.util.OptionalInt;
 record CoatText(Output output, Illuminant light) {
   private static final int SHOWN_OPTIONS = 5;
 
-  void print(CoatPlan plan, String base) {
+  void print(CoatPlan plan) {
+    plan.below().ifPresent(below -> new BasePlanText(output, light).print(below));
     output.line(
-        "Base  %s  %s  light %s",
-        base, PredictionText.colour(output, plan.basePrediction()), light);
+        "Base  %s%s  light %s",
+        plan.base() instanceof Base.OfMix painted ? painted.mix().toText() + "  " : "",
+        PredictionText.colour(output, plan.basePrediction()),
+        light);
     if (plan.scaleLightening() > 0) {
       output.line(
           "  lightened by %.0f %%. %s", 100 * plan.scaleLightening(), ScaleLightening.DISPUTED);
@@ -45,7 +49,7 @@ record CoatText(Output output, Illuminant light) {
       output.line("");
       print(i + 1, plan);
     }
-    printShares(plan, base);
+    printShares(plan);
     plan.advice().ifPresent(this::print);
     plan.amounts().ifPresent(amounts -> print(amounts, plan.steps()));
     printEnd(plan);
@@ -64,9 +68,20 @@ record CoatText(Output output, Illuminant light) {
         Output.notation(step.overDarkest()),
         output.block(step.overLightest()),
         Output.notation(step.overLightest()));
+    printChipping(number, plan);
     plan.cautionsOfSteps()
         .get(number - 1)
         .forEach(caution -> output.line("    Caution: %s", caution.text()));
+  }
+
+  private void printChipping(int number, CoatPlan plan) {
+    List<String> steps = plan.chippingOf(number);
+    if (!steps.isEmpty()) {
+      output.line("    Chips, as common practice has it; the label of the chipping medium wins:");
+    }
+    for (int i = 0; i < steps.size(); i++) {
+      output.line("      %d. %s", i + 1, steps.get(i));
+    }
   }
 
   /** What to mind before a step: the worst clash first, then the wait, then a doubtful ratio. */
@@ -190,18 +205,8 @@ record CoatText(Output output, Illuminant light) {
     output.line("  Rough: film, solids and transfer are guesses until you measure yours.");
   }
 
-  /** Common practice of the trade, without a source. */
-  void printChipping() {
-    output.line("");
-    output.line("Chips, as common practice has it; the label of your chipping medium wins:");
-    output.line("  1. Let the lower coat dry, then brush or spray on chipping medium; let it dry.");
-    output.line("  2. Paint the upper coat; wait about half an hour, not overnight.");
-    output.line("  3. Wet a small area and lift paint with a damp stiff brush.");
-    output.line("  4. Let it dry and seal it with varnish before anything else goes on.");
-  }
-
   /** The share of the area on which each paint lies open to the eye. */
-  private void printShares(CoatPlan plan, String base) {
+  private void printShares(CoatPlan plan) {
     if (plan.steps().stream().allMatch(step -> step.coat().coverage() == 1)) {
       return;
     }
@@ -213,7 +218,7 @@ record CoatText(Output output, Illuminant light) {
         output.line("  %5.1f %%  %s", 100 * shares[i], name(plan.steps().get(i - 1).coat()));
       }
     }
-    output.line("  %5.1f %%  %s (base)", 100 * shares[0], base);
+    output.line("  %5.1f %%  base", 100 * shares[0]);
   }
 
   private static String name(Coat coat) {

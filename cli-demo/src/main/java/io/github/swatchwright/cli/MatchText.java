@@ -94,7 +94,7 @@ record MatchText(Output output, Illuminant light) {
   }
 
   /** An expected difference in words. */
-  private static String difference(double deltaE00) {
+  static String difference(double deltaE00) {
     return switch (Verdict.of(deltaE00)) {
       case MATCH -> "a match";
       case CLOSE -> "a slight difference";

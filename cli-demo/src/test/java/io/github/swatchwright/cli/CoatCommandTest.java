@@ -95,6 +95,70 @@ class CoatCommandTest {
   }
 
   @Test
+  void backwardsItFindsPaintForTheBaseAndItsPreHighlight() throws Exception {
+    String[] args = {"--end", "#7C8188", "--coats", "Whitewash wash:2, Blue filter:2"};
+    JsonNode below = json(args).get("below");
+
+    assertThat(below.has("obstacle")).isFalse();
+    assertThat(below.get("deltaE00").asDouble()).isLessThan(0.01);
+    JsonNode best = below.get("recipes").get(0);
+    assertThat(best.get("drops")).isNotEmpty();
+    // Whole drops of the demo shelf's greys come within what is a match; below 1 by convention.
+    assertThat(best.get("deltaE00").asDouble()).isLessThan(1);
+    double l = below.get("end").get("lab").get(0).asDouble();
+    assertThat(below.get("darkest").get("end").get("lab").get(0).asDouble())
+        .isCloseTo(l - 5, within(1e-3));
+    assertThat(below.get("lightest").get("base").get("lab").get(0).asDouble())
+        .isGreaterThan(below.get("base").get("lab").get(0).asDouble());
+    assertThat(coat(args).out())
+        .contains("Wanted in the end  #7C8188", "Base for it", " 1.  In the end expect ")
+        .contains("Pre-highlight, darkest part", "Whitewash wash, 2 coats, as it comes");
+  }
+
+  @Test
+  void backwardsItSaysWhyNoBaseDoesIt() {
+    assertThat(coat("--end", "#FFFFFF", "--coats", "Harbour-dirt wash:3").out())
+        .contains("No base does it: even over white, these coats end darker than that.");
+    assertThat(coat("--end", "#101010", "--coats", "Whitewash wash:10").out())
+        .contains("No base does it: even over black, these coats end lighter than that.");
+    assertThat(coat("--end", "#7C8188", "--coats", "Red oxide:4").out())
+        .contains("No base does it: these coats hide what is below them");
+    assertThat(coat("--end", "Red oxide", "--coats", "Red oxide:6").out())
+        .contains("Any base does: these coats hide what is below them");
+  }
+
+  // 60 % · (1 − 15 %) = 51 %; the lower coat shows in the other 49 %. By hand.
+  @Test
+  void aChippedCoatSaysItsSharesAndHowItIsDone() throws Exception {
+    String[] args = {
+      "--base",
+      "Dredger grey",
+      "--coats",
+      "Red oxide:2, Deckhouse cream:2@1:1 over 60%",
+      "--chipped",
+      "15%"
+    };
+    JsonNode result = json(args);
+
+    assertThat(result.get("sharesOnTop").get(0).asDouble()).isZero();
+    assertThat(result.get("sharesOnTop").get(1).asDouble()).isCloseTo(0.49, within(1e-9));
+    assertThat(result.get("sharesOnTop").get(2).asDouble()).isCloseTo(0.51, within(1e-9));
+    assertThat(result.get("chipped").get("coat").asInt()).isEqualTo(2);
+    assertThat(result.get("chipped").get("worn").asDouble()).isEqualTo(0.15);
+    assertThat(result.get("chipped").get("steps")).hasSize(5);
+    assertThat(result.get("steps").get(1).get("patches")).hasSize(2);
+    assertThat(result.get("steps").get(0).has("patches")).isFalse();
+    assertThat(coat(args).out())
+        .contains("51.0 %  Deckhouse cream", "49.0 %  Red oxide")
+        .containsSubsequence(
+            "1. Let the coat below dry: 4 hours",
+            "2. Spray or brush on chipping medium",
+            "3. Paint this coat thinly; wait about half an hour",
+            "4. Wet a small area",
+            "5. Let it dry and seal it with varnish");
+  }
+
+  @Test
   void baseIsAColourAPaintOrAMix() throws Exception {
     for (String base : List.of("#656A6C", "lab(45, -1, -2)", "Dredger grey", "Dredger grey:3")) {
       JsonNode result = json("--base", base, "--coats", "Red oxide:1");
@@ -199,6 +263,25 @@ class CoatCommandTest {
         file
             + ": $.paints[0].medium: is \"milk\","
             + " must be one of acrylic, lacquer, enamel, oil, water");
+  }
+
+  @ParameterizedTest(name = "{0} is refused: {1}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          --coats;Red oxide:1|give --base, or --end to find one
+          --base;#808080;--end;#808080;--coats;Red oxide:1|--base and --end exclude each other: --end finds the base
+          --end;#808080|--end needs --coats: what is to go over the base
+          --end;#808080;--coats;Red oxide:1;--shift;b=1|--end finds a base; --shift and --towards find coats: give one
+          --end;#808080;--coats;Red oxide:1;--scale-lightening;0.1|--end finds base and pre-highlight: leave out --scale-lightening and --pre-highlight
+          --end;#808080;--coats;Red oxide:1;--end-spread;60|spread is 60.0, must be within [0.0, 50.0]
+          --base;#808080;--coats;Red oxide:1;--end-spread;5|--end-spread needs --end
+          --base;#808080;--coats;Wet-hull varnish:1;--chipped;15|there is no coat of paint to wear off
+          """)
+  void refusesWhatDoesNotBelongTogether(String args, String message) {
+    assertRefused(coat(args.split(";")), message);
   }
 
   private static void assertRefused(Run run, String message) {

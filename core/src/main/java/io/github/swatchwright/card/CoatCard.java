@@ -1,5 +1,6 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatOption;
 import io.github.swatchwright.coat.CoatPlan;
@@ -44,9 +45,13 @@ public final class CoatCard {
   }
 
   private Card card() {
+    plan.below().ifPresent(below -> blocks.add(BelowSection.of(below, new PaintColour(light))));
     blocks.add(base());
     for (int i = 0; i < plan.steps().size(); i++) {
       blocks.add(step(i));
+    }
+    if (plan.steps().stream().anyMatch(step -> step.coat().coverage() < 1)) {
+      blocks.add(shares());
     }
     plan.advice().ifPresent(this::advise);
     blocks.add(Note.lamp(light));
@@ -100,6 +105,7 @@ public final class CoatCard {
     if (step.patches().size() > 1) {
       inside.add(speckle(i, step));
     }
+    plan.chippingOf(i + 1).forEach(sentence -> inside.add(new Sentence(sentence)));
     inside.add(
         new Colours(
             List.of(
@@ -140,6 +146,23 @@ public final class CoatCard {
     return step.coat().isVarnish()
         ? "clear; it changes how the surface shines"
         : HidingCoats.inWords(step.coatsToHide());
+  }
+
+  /** The share of the area on which each lies on top. */
+  private Section shares() {
+    double[] shares = plan.sharesOnTop();
+    Facts facts = Facts.none();
+    for (int i = plan.steps().size(); i > 0; i--) {
+      Coat coat = plan.steps().get(i - 1).coat();
+      if (!coat.isVarnish()) {
+        facts = facts.and(Layering.name(coat), percent(shares[i]));
+      }
+    }
+    return new Section("", "On top", List.of(facts.and("Base", percent(shares[0]))));
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.1f %% of the area", 100 * share);
   }
 
   /** What is seen close up, patch by patch. */

@@ -17,13 +17,17 @@ final class Layering {
   /** How often a paint goes on, and how thin. */
   static Drops.Row row(Coat coat) {
     String often = Markup.number(coat.coats());
-    List<Mix.Part> parts = coat.mix().parts();
-    String name = parts.size() == 1 ? parts.get(0).paint().name() : coat.mix().toText();
     return new Drops.Row(
         often,
         Optional.empty(),
-        Label.of(name),
+        Label.of(name(coat)),
         (often.equals("1") ? "coat, " : "coats, ") + coat.thinning());
+  }
+
+  /** What a coat is painted with. */
+  static String name(Coat coat) {
+    List<Mix.Part> parts = coat.mix().parts();
+    return parts.size() == 1 ? parts.get(0).paint().name() : coat.mix().toText();
   }
 
   /** The wait before a coat. */

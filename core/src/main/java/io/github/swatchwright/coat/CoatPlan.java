@@ -22,6 +22,8 @@ import java.util.Set;
  * @param order what the media do to each other
  * @param amounts what the coats take, when the area is known
  * @param advice what to paint next, when that was asked for
+ * @param below what to paint below the coats, when that was asked for
+ * @param chipping which of the coats is worn off in places, when one is
  */
 public record CoatPlan(
     Base base,
@@ -31,7 +33,9 @@ public record CoatPlan(
     List<CoatStep> steps,
     List<OrderNote> order,
     Optional<CoatAmounts> amounts,
-    Optional<CoatAdvice> advice) {
+    Optional<CoatAdvice> advice,
+    Optional<BasePlan> below,
+    Optional<Chipping> chipping) {
 
   /** Copies the lists. */
   public CoatPlan {
@@ -49,19 +53,50 @@ public record CoatPlan(
         coats.isEmpty() ? List.of() : predictor.predict(base, coats),
         CoatOrder.check(base, coats),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
   /** This plan with what its coats take. */
   public CoatPlan withAmounts(CoatAmounts some) {
-    return new CoatPlan(
-        base, basePrediction, ends, scaleLightening, steps, order, Optional.of(some), advice);
+    return with(Optional.of(some), advice, below, chipping);
   }
 
   /** This plan with what to paint next. */
   public CoatPlan withAdvice(CoatAdvice some) {
+    return with(amounts, Optional.of(some), below, chipping);
+  }
+
+  /** This plan with what to paint below its coats. */
+  public CoatPlan withBelow(BasePlan some) {
+    return with(amounts, advice, Optional.of(some), chipping);
+  }
+
+  /** This plan saying how one of its coats, which are worn already, came to be so. */
+  public CoatPlan withChipping(Chipping some) {
+    return with(amounts, advice, below, Optional.of(some));
+  }
+
+  private CoatPlan with(
+      Optional<CoatAmounts> take,
+      Optional<CoatAdvice> next,
+      Optional<BasePlan> under,
+      Optional<Chipping> worn) {
     return new CoatPlan(
-        base, basePrediction, ends, scaleLightening, steps, order, amounts, Optional.of(some));
+        base, basePrediction, ends, scaleLightening, steps, order, take, next, under, worn);
+  }
+
+  /** How a coat is worn off, step by step; empty for the coats that aren't. */
+  public List<String> chippingOf(int coat) {
+    return chipping
+        .filter(some -> some.coat() == coat)
+        .map(
+            some ->
+                some.steps(
+                    coat == 1 ? base.medium() : Optional.of(steps.get(coat - 2).coat().medium()),
+                    steps.get(coat - 1).coat().medium()))
+        .orElse(List.of());
   }
 
   /** The media that are painted with, in the order they come in; those advised last. */

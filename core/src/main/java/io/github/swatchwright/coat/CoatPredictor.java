@@ -145,6 +145,23 @@ public final class CoatPredictor {
     };
   }
 
+  /** From internal reflectance below some coats to the colour that is seen at last. */
+  Function<double[], Lab> over(List<Coat> coats) {
+    Base matt = new Base.OfSwatch(setting.ends.lightest());
+    TopSurface top = surface(matt, coats, coats.size());
+    return internal -> {
+      Ground below = Ground.of(internal, optics.surface());
+      List<PaintedArea> areas = CoatStack.of(optics, below, coats).areas();
+      return light.xyz(areas.get(areas.size() - 1).seen(top)).toLab();
+    };
+  }
+
+  /** Of some coats together: Y over black ÷ Y over white (ISO 6504-3), 0 to 1. */
+  double contrastRatio(List<Coat> coats) {
+    double[] ratios = contrastRatios(coats);
+    return ratios[ratios.length - 1];
+  }
+
   private OpticalConstants constants(Coat coat) {
     Ground any = Ground.grey(1, optics.surface());
     return CoatStack.of(optics, any, List.of(coat)).constants(coat.mix());

@@ -53,6 +53,11 @@ final class Ground {
   static Ground grey(double seen, Saunderson surface) {
     double[] internal = new double[Bands.COUNT];
     Arrays.fill(internal, surface.internal(Math.max(seen, surface.k1())));
+    return of(internal, surface);
+  }
+
+  /** What is known exactly, as internal reflectance. */
+  static Ground of(double[] internal, Saunderson surface) {
     return new Ground(Optional.empty(), internal, List.of(), surface, 0);
   }
 

@@ -10,6 +10,7 @@ import io.github.swatchwright.coat.CoatPlan;
 import io.github.swatchwright.coat.CoatStep;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
+import io.github.swatchwright.coat.SeenPatch;
 import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
@@ -24,15 +25,18 @@ import java.util.List;
 /**
  * Coats over a base as JSON: the {@code base}; {@code steps}, each with its {@code predicted}
  * colour, {@code interval} and {@code contrastRatio}; {@code coatsToHide} of the topmost paint;
- * {@code order}, {@code waits} and {@code cautions}; {@code amounts} and {@code advice} where they
- * were asked for.
+ * {@code sharesOnTop}, of the base and then of each coat; {@code order}, {@code waits} and {@code
+ * cautions}; {@code amounts}, {@code advice}, {@code chipped} and what to paint {@code below} where
+ * they were asked for. A step that leaves something of what is below open has {@code patches}, as
+ * they are seen close up.
  *
  * <pre>{@code
- * {"light":"D65","base":{"lab":[…],"srgb":"#656A6C"},
- *  "steps":[{"mix":"Whitewash wash:1","coats":2,"thinner":4,"coverage":1,
- *            "predicted":{"lab":[…],"srgb":"#868A8B"},"interval":{"deltaE00":2.4,"probability":0.8},
- *            "contrastRatio":0.2,"coatsToHide":110,"overDarkest":{…},"overLightest":{…}}],
- *  "coatsToHide":110,
+ * {"light":"D65","base":{"lab":[…],"srgb":"#656A6C","medium":"acrylic"},
+ *  "steps":[{"mix":"Whitewash wash:1","coats":2,"thinner":0,"coverage":1,"bottleUse":"wash",
+ *            "thinnedWith":"white spirit","predicted":{"lab":[…],"srgb":"#8B8D8E"},
+ *            "interval":{"deltaE00":4.6,"probability":0.8},"contrastRatio":0.25,"coatsToHide":89.5,
+ *            "overDarkest":{…},"overLightest":{…},"cautions":["fresh-air","flames","oily-rags"]}],
+ *  "coatsToHide":89.5,"sharesOnTop":[0,1],
  *  "order":[{"coat":1,"upper":{"paint":"Whitewash wash","medium":"enamel"},
  *            "lower":{"paint":"Dredger grey","medium":"acrylic"},
  *            "verdict":"safe","reason":"white spirit leaves cured acrylic alone"}],
@@ -59,7 +63,13 @@ public final class CoatJson {
           ColourJson.write(json, "darkest", plan.ends().darkest().labUnder(weights));
           ColourJson.write(json, "lightest", plan.ends().lightest().labUnder(weights));
           json.writeEndObject();
-          writeSteps(json, plan.steps());
+          if (plan.below().isPresent()) {
+            json.writeObjectFieldStart("below");
+            BasePlanJson.write(json, plan.below().get(), weights);
+            json.writeEndObject();
+          }
+          writeSteps(json, plan);
+          writeShares(json, plan);
           if (plan.amounts().isPresent()) {
             write(json, plan.amounts().get(), plan.steps());
           }
@@ -96,9 +106,11 @@ public final class CoatJson {
     }
   }
 
-  private static void writeSteps(JsonGenerator json, List<CoatStep> steps) throws IOException {
+  private static void writeSteps(JsonGenerator json, CoatPlan plan) throws IOException {
+    List<CoatStep> steps = plan.steps();
     json.writeArrayFieldStart("steps");
-    for (CoatStep step : steps) {
+    for (int i = 0; i < steps.size(); i++) {
+      CoatStep step = steps.get(i);
       json.writeStartObject();
       write(json, step.coat());
       ColourJson.write(json, step.prediction());
@@ -108,12 +120,51 @@ public final class CoatJson {
       }
       ColourJson.write(json, "overDarkest", step.overDarkest());
       ColourJson.write(json, "overLightest", step.overLightest());
+      writePatches(json, step);
+      json.writeArrayFieldStart("cautions");
+      for (Caution caution : plan.cautionsOfSteps().get(i)) {
+        json.writeString(caution.word());
+      }
+      json.writeEndArray();
       json.writeEndObject();
     }
     json.writeEndArray();
     if (!steps.isEmpty() && !steps.get(steps.size() - 1).coat().isVarnish()) {
       Rounded.field(json, "coatsToHide", steps.get(steps.size() - 1).coatsToHide());
     }
+  }
+
+  /** On which share of the area each lies on top, and how a coat is worn off. */
+  private static void writeShares(JsonGenerator json, CoatPlan plan) throws IOException {
+    double[] shares = plan.sharesOnTop();
+    Rounded.list(json, "sharesOnTop", shares);
+    if (plan.chipping().isPresent()) {
+      int coat = plan.chipping().get().coat();
+      json.writeObjectFieldStart("chipped");
+      json.writeNumberField("coat", coat);
+      Rounded.field(json, "worn", plan.chipping().get().worn());
+      json.writeArrayFieldStart("steps");
+      for (String step : plan.chippingOf(coat)) {
+        json.writeString(step);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+  }
+
+  /** What is seen close up, where coats leave something of what is below open. */
+  private static void writePatches(JsonGenerator json, CoatStep step) throws IOException {
+    if (step.patches().size() < 2) {
+      return;
+    }
+    json.writeArrayFieldStart("patches");
+    for (SeenPatch patch : step.patches()) {
+      json.writeStartObject();
+      Rounded.field(json, "share", patch.share());
+      ColourJson.writeFields(json, patch.colour());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private static void write(JsonGenerator json, CoatAmounts amounts, List<CoatStep> steps)
@@ -162,7 +213,7 @@ public final class CoatJson {
     json.writeEndObject();
   }
 
-  private static void writeOrder(JsonGenerator json, List<OrderNote> notes) throws IOException {
+  static void writeOrder(JsonGenerator json, List<OrderNote> notes) throws IOException {
     json.writeArrayFieldStart("order");
     for (OrderNote note : notes) {
       json.writeStartObject();
