@@ -35,12 +35,13 @@ import java.util.stream.IntStream;
  * Immutable, for use from any thread.
  *
  * <p>Every paint of the catalogue gets a glance, the {@value #CANDIDATES} best of them a closer
- * look ({@code search.Screening}); the {@value #FINALISTS} best go through the exact search with
- * the shelf. So the figures of what is proposed are exact; a paint that only helps in ways that the
- * looks don't see may be missed.
+ * look ({@code search.Screening}); the {@value #FINALISTS} best of these go through the exact
+ * search with the shelf. So the figures of what is proposed are exact; a paint that only helps in
+ * ways that the looks don't see may be missed.
  */
 public final class Catalogue {
-  private static final int FINALISTS = 5;
+  private static final int FINALISTS = 10;
+  private static final int MOST_PROPOSED = 5;
   private static final int CANDIDATES = 400;
   private static final int PORTION = 50;
 
@@ -90,7 +91,7 @@ public final class Catalogue {
    * @param targets the wanted colours, at least one
    * @param mostPaints the most paints in a recipe, 1 to 3
    * @param mostDrops the most drops in a recipe, 1 to 40
-   * @param count how many paints to propose, 1 to {@value #FINALISTS}
+   * @param count how many paints to propose, 1 to {@value #MOST_PROPOSED}
    * @param progress receives the share done
    */
   public Reinforcement best(
@@ -98,7 +99,7 @@ public final class Catalogue {
     Require.within("number of targets", targets.size(), 1, 1000);
     Require.within("paints", mostPaints, 1, 3);
     Require.within("max-drops", mostDrops, 1, MatchRequest.LARGEST_DROPS);
-    Require.within("count", count, 1, FINALISTS);
+    Require.within("count", count, 1, MOST_PROPOSED);
     return new Run(targets, mostPaints, mostDrops, progress).best(count);
   }
 
