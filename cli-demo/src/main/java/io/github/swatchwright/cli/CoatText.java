@@ -14,6 +14,7 @@ import io.github.swatchwright.coat.SolventVerdict;
 import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
@@ -38,7 +39,7 @@ record CoatText(Output output, Illuminant light) {
     plan.below().ifPresent(below -> new BasePlanText(output, light).print(below));
     output.line(
         "Base  %s%s  light %s",
-        plan.base() instanceof Base.OfMix painted ? painted.mix().toText() + "  " : "",
+        plan.base() instanceof Base.OfMix painted ? name(painted.mix()) + "  " : "",
         PredictionText.colour(output, plan.basePrediction()),
         light);
     if (plan.scaleLightening() > 0) {
@@ -222,9 +223,11 @@ record CoatText(Output output, Illuminant light) {
   }
 
   private static String name(Coat coat) {
-    return coat.mix().parts().size() == 1
-        ? coat.mix().parts().get(0).paint().name()
-        : coat.mix().toText();
+    return name(coat.mix());
+  }
+
+  private static String name(Mix mix) {
+    return mix.parts().size() == 1 ? mix.parts().get(0).paint().name() : mix.toText();
   }
 
   private void printEnd(CoatPlan plan) {

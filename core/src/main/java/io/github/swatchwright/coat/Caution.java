@@ -114,6 +114,7 @@ public enum Caution {
             coat ->
                 Arrays.stream(values())
                     .filter(caution -> caution.concerns(coat))
+                    .filter(caution -> caution != FRESH_AIR || !said.contains(EXTRACTION))
                     .filter(said::add)
                     .toList())
         .toList();

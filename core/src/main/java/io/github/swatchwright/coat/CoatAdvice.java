@@ -9,8 +9,8 @@ import java.util.List;
  * @param now the colour before
  * @param target the colour that is wanted
  * @param nowDeltaE00 how far they are apart
- * @param options one for each paint that brings it nearer by half a unit or more, the one to trust
- *     most first; empty when none does
+ * @param options one for each paint that brings it nearer by half a unit or more and isn't far
+ *     worse than the best, the one to trust most first; empty when none does
  */
 public record CoatAdvice(Lab now, Lab target, double nowDeltaE00, List<CoatOption> options) {
   /** Copies the list. */

@@ -30,6 +30,9 @@ public final class CoatAdvisor {
   /** A coat that gains less than this isn't worth painting. */
   private static final double WORTH_IT = 0.5;
 
+  /** ΔE00 above the best from which a coat isn't an option (common practice: another colour). */
+  private static final double FAR_WORSE = 5;
+
   private static final List<Double> AS_IT_COMES = List.of(0.0);
   private static final int WEIGHED_PAINTS = 20;
   private static final int WEIGHED_OF_EACH = 8;
@@ -87,7 +90,15 @@ public final class CoatAdvisor {
             .map(trials -> best(trials, base, coats, target))
             .sorted(Comparator.comparingDouble(CoatOption::expectedDeltaE00))
             .toList();
-    return new CoatAdvice(now, target, nowDeltaE00, options);
+    return new CoatAdvice(now, target, nowDeltaE00, worthALook(options));
+  }
+
+  /** Without those that are far worse than the best. */
+  private static List<CoatOption> worthALook(List<CoatOption> options) {
+    return options.stream()
+        .filter(
+            option -> option.expectedDeltaE00() <= options.get(0).expectedDeltaE00() + FAR_WORSE)
+        .toList();
   }
 
   /** A coat and how far it would be off. */

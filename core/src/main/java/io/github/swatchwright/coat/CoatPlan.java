@@ -147,6 +147,9 @@ public record CoatPlan(
   public List<Caution> closingCautions() {
     List<Caution> all = new ArrayList<>(cautions());
     cautionsOfSteps().forEach(all::removeAll);
+    if (all.contains(Caution.EXTRACTION)) {
+      all.remove(Caution.FRESH_AIR);
+    }
     return all;
   }
 

@@ -82,7 +82,9 @@ class DemoShelfHidingTest {
       for (String name : usual.paints.split(", ", -1)) {
         listed.add(name);
         OptionalInt coats = HidingCoats.whole(coats(name));
-        assertThat(usual.holds(coats)).as("%s: %s, usually %s", name, coats, usual.range()).isTrue();
+        assertThat(usual.holds(coats))
+            .as("%s: %s, usually %s", name, coats, usual.range())
+            .isTrue();
         if (usual.most > 0 && SHELF.paint(name).medium() == Medium.ACRYLIC) {
           assertThat(coats.getAsInt()).as(name).isBetween(1, 6);
         }
