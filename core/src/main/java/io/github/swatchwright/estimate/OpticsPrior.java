@@ -6,12 +6,12 @@ import java.util.Arrays;
 /**
  * What is believed of a paint's spectra before any evidence: that they are smooth.
  *
- * <p>z ~ N(0, 0.2·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
+ * <p>z ~ N(0, 0.1·(DᵀD + 0.005·I)⁻¹) with D the first differences; u ~ N(μ, sd²·11ᵀ +
  * shapeSd²·exp(−|Δλ|/60 nm)), with a level by make and lightness ({@link Scattering}). Both
  * matrices are worked out once and shared by all paints.
  */
 final class OpticsPrior {
-  private static final double Z_SCALE = 0.2;
+  private static final double Z_SCALE = 0.1;
   private static final double Z_PULL = 0.005;
   private static final double U_SHAPE_NM = 60;
 

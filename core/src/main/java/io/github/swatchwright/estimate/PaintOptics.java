@@ -18,18 +18,29 @@ import java.util.OptionalDouble;
 public final class PaintOptics {
   private final Paint paint;
   private final GaussianBelief belief;
+  private final GaussianBelief likely;
   private final OpticalConstants constants;
   private final Optional<ScatteringBelief> scattering;
-
   private final OptionalDouble strokeCoats;
 
+  /** A paint whose intervals follow from what is believed. */
   private PaintOptics(
       Paint paint,
       GaussianBelief belief,
       Optional<ScatteringBelief> scattering,
       OptionalDouble strokeCoats) {
+    this(paint, belief, belief, scattering, strokeCoats);
+  }
+
+  private PaintOptics(
+      Paint paint,
+      GaussianBelief belief,
+      GaussianBelief likely,
+      Optional<ScatteringBelief> scattering,
+      OptionalDouble strokeCoats) {
     this.paint = paint;
     this.belief = belief;
+    this.likely = likely;
     this.constants = OpticsState.constants(belief.mean());
     this.scattering = scattering;
     this.strokeCoats = strokeCoats;
@@ -80,7 +91,13 @@ public final class PaintOptics {
         .map(stroke -> DrawdownBelief.beside(stated, paint, stroke, surface))
         .map(drawn -> drawn(paint, drawn, Optional.of(scattering)))
         .orElseGet(
-            () -> new PaintOptics(paint, stated, Optional.of(scattering), OptionalDouble.empty()));
+            () ->
+                new PaintOptics(
+                    paint,
+                    stated,
+                    GaussianBelief.independent(reflectance, scattering.likely()),
+                    Optional.of(scattering),
+                    OptionalDouble.empty()));
   }
 
   private static PaintOptics drawn(
@@ -126,8 +143,14 @@ public final class PaintOptics {
     return scattering;
   }
 
+  /** What evidence is added to. */
   GaussianBelief belief() {
     return belief;
+  }
+
+  /** What intervals follow from: the same mean, as wide as is likely. */
+  GaussianBelief likely() {
+    return likely;
   }
 
   /**
@@ -138,6 +161,6 @@ public final class PaintOptics {
    * @return as many rows and columns as the Jacobian has rows
    */
   public double[][] covarianceOf(double[][] jacobian) {
-    return belief.covarianceOf(jacobian);
+    return likely.covarianceOf(jacobian);
   }
 }

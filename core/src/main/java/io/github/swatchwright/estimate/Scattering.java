@@ -28,7 +28,16 @@ record Scattering(double mean, double sd, double shapeSd) {
   static final Scattering UNSEEN = new Scattering(-2, 1.3, 0.65);
 
   private static final double WHITE_SD = 0.2;
-  private static final Scattering WHITE_BASE = new Scattering(0, WHITE_SD, WHITE_SD);
+
+  /** Two whites scatter alike over the bands: what is left is their pigment's size. */
+  private static final double WHITE_SHAPE_SD = 0.08;
+
+  /** Of a light ready-mixed paint: how far its share of white and binder may lie from usual. */
+  private static final double READY_MIXED_SD = 0.25;
+
+  private static final double PIGMENT_SD = 1;
+  private static final double PIGMENT_SHAPE_SD = 0.45;
+  private static final Scattering WHITE_BASE = new Scattering(0, WHITE_SD, WHITE_SHAPE_SD);
 
   private static final double WHITE_LIGHTNESS = 90;
   private static final double WHITE_CHROMA = 8;
@@ -61,7 +70,7 @@ record Scattering(double mean, double sd, double shapeSd) {
     double logCoats = (1 - share) * Math.log(DARK_COATS) + share * Math.log(LIGHT_COATS);
     double level = Math.min(0, Math.log(unitCoats) - logCoats);
     double below = Math.min(3, -level);
-    return new Scattering(level, WHITE_SD + SD_SLOPE * below, WHITE_SD + SHAPE_SLOPE * below);
+    return new Scattering(level, READY_MIXED_SD + SD_SLOPE * below, WHITE_SHAPE_SD + SHAPE_SLOPE * below);
   }
 
   /**
@@ -78,7 +87,7 @@ record Scattering(double mean, double sd, double shapeSd) {
         isBlack(masstone)
             ? Math.log(BLACK_ABSORPTION) - meanLogQ(internal)
             : -4.4 + 0.031 * masstone.l();
-    return new Scattering(level, 0.9, 0.45);
+    return new Scattering(level, PIGMENT_SD, PIGMENT_SHAPE_SD);
   }
 
   /** Mean of ln q = ln K/S over all bands. */

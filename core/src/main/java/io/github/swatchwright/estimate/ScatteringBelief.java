@@ -5,6 +5,7 @@ import io.github.swatchwright.spectrum.Bands;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.special.Erf;
 
 /**
  * What is believed of a paint's ln S: the paint was made in one of two ways, each of which says
@@ -17,8 +18,14 @@ import java.util.Optional;
 final class ScatteringBelief {
   private static final double STATED_WRONGLY = 0.05;
 
+  /** The share that intervals are to hold, and how many sd of a normal distribution that takes. */
+  private static final double MOST = 0.8;
+
+  private static final double SDS = 1.2816;
+
   private final List<Kind> kinds = new ArrayList<>();
   private final GaussianBelief belief;
+  private final GaussianBelief likely;
 
   /** One of the two ways, after what was stated. */
   static final class Kind {
@@ -80,12 +87,16 @@ final class ScatteringBelief {
     }
     double mean = 0;
     double shapeVariance = 0;
+    double widestShape = 0;
     for (Kind kind : kinds) {
       kind.weight /= sum;
       mean += kind.weight * kind.level.mean();
       shapeVariance += kind.weight * kind.expected.shapeSd() * kind.expected.shapeSd();
+      widestShape = Math.max(widestShape, kind.expected.shapeSd());
     }
-    Covariance covariance = OpticsPrior.shape(Math.sqrt(shapeVariance));
+    boolean nothingStated = make == Make.UNSTATED && stated.isEmpty();
+    Covariance covariance =
+        OpticsPrior.shape(nothingStated ? widestShape : Math.sqrt(shapeVariance));
     for (Kind kind : kinds) {
       double root = Math.sqrt(kind.weight);
       covariance =
@@ -96,6 +107,43 @@ final class ScatteringBelief {
               .minus(scaled(kind.removed, root));
     }
     belief = GaussianBelief.of(OpticsPrior.flat(mean), covariance);
+    likely = stated.isPresent() ? belief : likely(mean);
+  }
+
+  /** The belief where nothing is stated of hiding, with the width of most of the mixture. */
+  private GaussianBelief likely(double mean) {
+    double shape = 0;
+    for (Kind kind : kinds) {
+      shape += kind.weight * kind.expected.shapeSd();
+    }
+    double sd = halfWidth(mean) / SDS;
+    return GaussianBelief.of(
+        OpticsPrior.flat(mean), OpticsPrior.shape(shape).plus(OpticsPrior.flat(sd)));
+  }
+
+  /** How far about the mean four fifths of the mixture of levels reach, by halving. */
+  private double halfWidth(double mean) {
+    double below = 0;
+    double above = 20;
+    for (int halving = 0; halving < 50; halving++) {
+      double middle = (below + above) / 2;
+      double within = 0;
+      for (Kind kind : kinds) {
+        double off = mean - kind.level.mean();
+        double sd = Math.sqrt(kind.level.variance());
+        within += kind.weight * (normal((off + middle) / sd) - normal((off - middle) / sd));
+      }
+      if (within < MOST) {
+        below = middle;
+      } else {
+        above = middle;
+      }
+    }
+    return above;
+  }
+
+  private static double normal(double sds) {
+    return 0.5 * Erf.erfc(-sds / Math.sqrt(2));
   }
 
   /**
@@ -129,6 +177,15 @@ final class ScatteringBelief {
   /** The belief about u in all bands. */
   GaussianBelief belief() {
     return belief;
+  }
+
+  /**
+   * The belief that intervals follow from. A mixture's variance is set by its rarer part, which
+   * hardly matters to what holds four times out of five; so where only the make says what to
+   * expect, this is the normal distribution that four fifths of the mixture lie as near to.
+   */
+  GaussianBelief likely() {
+    return likely;
   }
 
   /** The make that is more probable after what was stated. */

@@ -24,6 +24,9 @@ final class ScatteringLevel {
   /** Nobody lays a coat to better than this: sd of ln thickness (common practice). */
   private static final double THICKNESS_ERROR = 0.15;
 
+  /** A film drawn down for its contrast ratio (ISO 6504-3) is evener: sd of ln thickness (cp). */
+  private static final double DRAWDOWN_ERROR = 0.08;
+
   private static final double SCATTERING_ERROR = 0.1;
   private static final double STEP = 1e-4;
 
@@ -64,11 +67,11 @@ final class ScatteringLevel {
     }
     if (hiding instanceof Hiding.ContrastRatio measured) {
       return measured.ratio() > 1 - RATIO_ERROR
-          ? between(measured.ratio() - RATIO_ERROR, 1)
-          : between(measured.ratio(), measured.ratio());
+          ? between(measured.ratio() - RATIO_ERROR, 1, DRAWDOWN_ERROR)
+          : between(measured.ratio(), measured.ratio(), DRAWDOWN_ERROR);
     }
     Hiding.Word word = (Hiding.Word) hiding;
-    return between(word.lowestRatio(), word.highestRatio());
+    return between(word.lowestRatio(), word.highestRatio(), THICKNESS_ERROR);
   }
 
   private HidingStatement ofCoats(double coats) {
@@ -78,10 +81,11 @@ final class ScatteringLevel {
     if (coats == Math.rint(coats)) {
       most = coats > 1 ? Math.log(unitCoats / (coats - 1)) : Double.POSITIVE_INFINITY;
     }
-    return statement(least, most, unitCoats * Film.COAT, 0);
+    return statement(least, most, unitCoats * Film.COAT, THICKNESS_ERROR, 0);
   }
 
-  private HidingStatement between(double lowestRatio, double highestRatio) {
+  private HidingStatement between(
+      double lowestRatio, double highestRatio, double thicknessError) {
     double thinnest = lowestRatio == 0 ? 0 : hidingPower.thickness(unitScatterer, lowestRatio);
     double thickest =
         highestRatio == 1
@@ -90,14 +94,19 @@ final class ScatteringLevel {
     double middle =
         thinnest == 0 ? thickest : highestRatio == 1 ? thinnest : Math.sqrt(thinnest * thickest);
     return statement(
-        Math.log(thinnest / Film.COAT), Math.log(thickest / Film.COAT), middle, RATIO_ERROR);
+        Math.log(thinnest / Film.COAT),
+        Math.log(thickest / Film.COAT),
+        middle,
+        thicknessError,
+        RATIO_ERROR);
   }
 
   /**
    * Weights and error from the slopes of the contrast ratio at a thickness of the unit scatterer:
    * by ln S, which is by ln X in each band, and by z.
    */
-  private HidingStatement statement(double lowest, double highest, double x, double ratioError) {
+  private HidingStatement statement(
+      double lowest, double highest, double x, double thicknessError, double ratioError) {
     Saunderson surface = hidingPower.viewing().surface();
     double[] black = OpticsPrior.flat(surface.internal(Math.max(HidingPower.BLACK, surface.k1())));
     double[] white = OpticsPrior.flat(surface.internal(Math.max(HidingPower.WHITE, surface.k1())));
@@ -131,7 +140,7 @@ final class ScatteringLevel {
     }
     if (!(byLevel > 0)) {
       return new HidingStatement(
-          lowest, highest, THICKNESS_ERROR, OpticsPrior.flat(1.0 / Bands.COUNT));
+          lowest, highest, thicknessError, OpticsPrior.flat(1.0 / Bands.COUNT));
     }
     for (int band = 0; band < Bands.COUNT; band++) {
       byU[band] /= byLevel;
@@ -139,7 +148,7 @@ final class ScatteringLevel {
     }
     double ofMasstone = LowerTriangle.dot(byZ, reflectance.spreadAlong(byZ));
     double ofRatio = ratioError / byLevel;
-    double sd = Math.sqrt(THICKNESS_ERROR * THICKNESS_ERROR + ofRatio * ofRatio + ofMasstone);
+    double sd = Math.sqrt(thicknessError * thicknessError + ofRatio * ofRatio + ofMasstone);
     return new HidingStatement(lowest, highest, sd, byU);
   }
 }

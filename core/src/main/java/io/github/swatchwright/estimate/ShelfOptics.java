@@ -13,6 +13,8 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A shelf's optical constants: one estimate from all the evidence on it. Immutable; made once and
@@ -22,6 +24,8 @@ public final class ShelfOptics {
   private final Shelf shelf;
   private final Saunderson surface;
   private final Map<String, PaintOptics> byName;
+  private final Optional<Saunderson> otherSurface;
+  private final Map<String, OpticalConstants> underOtherSurface = new ConcurrentHashMap<>();
   private final EvidenceRows rows;
   private final LowerTriangle factor;
 
@@ -29,6 +33,7 @@ public final class ShelfOptics {
     this.shelf = shelf;
     this.surface = surface;
     this.byName = byName;
+    this.otherSurface = ShelfSurface.other(shelf, surface);
     this.rows = rowsOf(byName);
     this.factor = rows.factor();
   }
@@ -37,7 +42,7 @@ public final class ShelfOptics {
     Map<String, GaussianBelief> beliefs = new LinkedHashMap<>();
     int size = 0;
     for (PaintOptics optics : byName.values()) {
-      beliefs.put(optics.paint().name(), optics.belief());
+      beliefs.put(optics.paint().name(), optics.likely());
       for (FittedOptics.Row row : fittedRows(optics.paint())) {
         size = Math.max(size, row.number() + 1);
       }
@@ -79,6 +84,27 @@ public final class ShelfOptics {
   /** The surface correction that all of it shares. */
   public Saunderson surface() {
     return surface;
+  }
+
+  /**
+   * Another surface that the shelf may have, one sd away; empty when the shelf states its own. What
+   * a prediction would be under it tells how much the prediction owes to the surface.
+   */
+  public Optional<Saunderson> otherSurface() {
+    return otherSurface;
+  }
+
+  /**
+   * A paint's K(λ) and S(λ) if its swatch had been seen through {@link #otherSurface}.
+   *
+   * @throws IllegalArgumentException when the paint can't be computed with
+   * @throws java.util.NoSuchElementException when the shelf states its surface
+   */
+  public OpticalConstants underOtherSurface(String name) {
+    Saunderson other = otherSurface.orElseThrow();
+    Paint paint = of(name).paint();
+    return underOtherSurface.computeIfAbsent(
+        paint.name(), any -> PaintOptics.estimate(paint, other, surface).constants());
   }
 
   /**

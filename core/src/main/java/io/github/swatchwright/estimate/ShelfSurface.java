@@ -11,6 +11,7 @@ import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +32,9 @@ final class ShelfSurface {
   private static final double STEP_DOWN = 0.8;
 
   private static final double LEAST_K1 = 1e-4;
+
+  /** Sd of a k1 that nobody stated, as a share of it: matt and gloss, and how it is measured. */
+  private static final double UNSTATED_SD = 0.25;
 
   private ShelfSurface() {}
 
@@ -65,6 +69,13 @@ final class ShelfSurface {
   /** A stroke is seen through the same surface, on black as on white. */
   private static Stream<Swatch> strokes(Drawdown drawdown) {
     return Stream.of(drawdown.black().measured(), drawdown.white().measured());
+  }
+
+  /** A surface that is one sd less shiny; empty when the shelf states its own. */
+  static Optional<Saunderson> other(Shelf shelf, Saunderson surface) {
+    return shelf.surface().isPresent()
+        ? Optional.empty()
+        : Optional.of(new Saunderson((1 - UNSTATED_SD) * surface.k1(), surface.k2()));
   }
 
   /** The k1 that lets a masstone look as stated, at most the given one; that when none does. */

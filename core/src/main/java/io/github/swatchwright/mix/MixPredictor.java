@@ -1,10 +1,12 @@
 package io.github.swatchwright.mix;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.Dependence;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -139,8 +141,30 @@ public final class MixPredictor {
     double[][] labByQ = labByQ(internal);
     double[][] covariance = optics.covarianceOf(jacobians(mix, constants, labByQ));
     errors.forEach(error -> addAmountError(covariance, labByQ, constants, error));
-    ColourSpread spread = ColourSpread.of(viewing.lab(internal), covariance);
+    Lab lab = viewing.lab(internal);
+    optics.otherSurface().ifPresent(other -> addSurfaceError(covariance, lab, mix, other));
+    ColourSpread spread = ColourSpread.of(lab, covariance);
     return new Prediction(viewing.seen(internal), spread);
+  }
+
+  /** Adds how far off the mix would be if the swatches had been seen through another surface. */
+  private void addSurfaceError(double[][] covariance, Lab lab, Mix mix, Saunderson surface) {
+    OpticalConstants other =
+        OpticalConstants.mix(
+            mix.parts().stream()
+                .map(part -> optics.underOtherSurface(part.paint().name()))
+                .toArray(OpticalConstants[]::new),
+            mix.parts().stream().mapToDouble(Mix.Part::millilitres).toArray());
+    Lab seen = new Viewing(viewing.weights(), surface).lab(other.opaque());
+    addSquare(covariance, new double[] {seen.l() - lab.l(), seen.a() - lab.a(), seen.b() - lab.b()});
+  }
+
+  private static void addSquare(double[][] covariance, double[] shift) {
+    for (int i = 0; i < shift.length; i++) {
+      for (int j = 0; j < shift.length; j++) {
+        covariance[i][j] += shift[i] * shift[j];
+      }
+    }
   }
 
   /** How the colour of the mix depends on its paints: as values, L*, a* and b*. */
@@ -211,10 +235,6 @@ public final class MixPredictor {
         shift[row] += labByQ[row][band] * byShare * error.sdOfShare;
       }
     }
-    for (int i = 0; i < 3; i++) {
-      for (int j = 0; j < 3; j++) {
-        covariance[i][j] += shift[i] * shift[j];
-      }
-    }
+    addSquare(covariance, shift);
   }
 }
