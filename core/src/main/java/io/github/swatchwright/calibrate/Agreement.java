@@ -51,7 +51,7 @@ record Agreement(
     CalibrationControl.Steps steps = control.steps();
     ShelfFit fit = ShelfFit.of(prior, patches, control.cancelled());
     steps.next();
-    List<Suspicion> suspicions = suspicions(fit);
+    List<Suspicion> suspicions = fit.suspicions();
     if (patches.size() < (hasEarlierCards(prior) ? 1 : 2)) {
       return new Agreement(
           fit, IntStream.range(0, patches.size()).boxed().toList(), List.of(), List.of());
@@ -67,7 +67,7 @@ record Agreement(
       weights = next;
       fit = fit.refit(weights);
       steps.next();
-      suspicions = suspicions(fit);
+      suspicions = fit.suspicions();
     }
     Set<Integer> leftOut = wrong(suspicions, weights);
     List<Integer> onlyEvidence = onlyEvidence(prior, patches, suspicions, leftOut);
@@ -80,10 +80,6 @@ record Agreement(
 
   private static boolean hasEarlierCards(ShelfOptics prior) {
     return prior.shelf().paints().stream().anyMatch(paint -> paint.optics().isPresent());
-  }
-
-  private static List<Suspicion> suspicions(ShelfFit fit) {
-    return IntStream.range(0, fit.size()).parallel().mapToObj(fit::suspicion).toList();
   }
 
   private static double weight(Suspicion suspicion) {

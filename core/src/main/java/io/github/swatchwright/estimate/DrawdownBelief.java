@@ -55,7 +55,7 @@ final class DrawdownBelief {
         new Viewing(TristimulusWeights.D65, surface).lab(OpticsState.masstone(reflectance.mean()));
     ScatteringBelief scattering = PaintOptics.scattering(paint, masstone, reflectance, surface);
     GaussianBelief expected =
-        GaussianBelief.independent(OpticsPrior.masstone(), scattering.belief());
+        GaussianBelief.independent(OpticsPrior.unseenMasstone(), scattering.belief());
     return met(expected, paint, stroke, surface);
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Linear evidence about several paints: rows A in units of their own error, of which each touches
@@ -17,6 +18,9 @@ import java.util.TreeMap;
  * many unknowns the paints have between them, and is exact.
  */
 final class EvidenceRows {
+  /** Fewer rows than this aren't worth a second thread. */
+  private static final int WORTH_SHARING = 200;
+
   private final int size;
   private final Map<String, GaussianBelief> beliefs;
   private final Map<String, Slopes> byPaint = new LinkedHashMap<>();
@@ -119,20 +123,25 @@ final class EvidenceRows {
         bySlope[m][j] = of.rows.get(j)[m];
       }
     }
-    double[] sums = new double[count];
-    for (int i = 0; i < count; i++) {
-      double[] spread = belief.spreadAlong(of.rows.get(i));
-      Arrays.fill(sums, 0);
-      for (int m = 0; m < unknowns; m++) {
-        if (spread[m] != 0) {
-          addScaled(sums, spread[m], bySlope[m], i + 1);
-        }
+    IntStream rows = IntStream.range(0, count);
+    (count < WORTH_SHARING ? rows : rows.parallel())
+        .forEach(i -> addRow(g, belief, of, bySlope, i));
+  }
+
+  /** Row i with itself and all before it; no two rows write to the same places. */
+  private static void addRow(
+      double[][] g, GaussianBelief belief, Slopes of, double[][] bySlope, int i) {
+    double[] spread = belief.spreadAlong(of.rows.get(i));
+    double[] sums = new double[i + 1];
+    for (int m = 0; m < spread.length; m++) {
+      if (spread[m] != 0) {
+        addScaled(sums, spread[m], bySlope[m], i + 1);
       }
-      for (int j = 0; j <= i; j++) {
-        int a = of.numbers.get(i);
-        int b = of.numbers.get(j);
-        g[Math.max(a, b)][Math.min(a, b)] += sums[j];
-      }
+    }
+    for (int j = 0; j <= i; j++) {
+      int a = of.numbers.get(i);
+      int b = of.numbers.get(j);
+      g[Math.max(a, b)][Math.min(a, b)] += sums[j];
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * All evidence linearised at one state: earlier rows, then each patch's own, in units of their
@@ -19,6 +20,7 @@ final class FitRows {
   private final EvidenceRows rows;
   private final LowerTriangle factor;
   private final double[] alpha;
+  private List<LeftOut> leftOut = List.of();
 
   private FitRows(
       List<PatchModel> models,
@@ -26,10 +28,18 @@ final class FitRows {
       Map<String, GaussianBelief> beliefs,
       Map<String, double[]> states,
       EvidenceRows earlier,
-      List<Whitener> whiteners) {
+      boolean telling) {
     this.models = models;
     this.weights = weights;
-    this.whiteners = whiteners;
+    List<PatchModel.Linear> linear = models.stream().map(model -> model.linearise(states)).toList();
+    whiteners =
+        IntStream.range(0, weights.length)
+            .mapToObj(
+                i ->
+                    telling
+                        ? Whitener.telling(linear.get(i), models.get(i).unknowns(), beliefs)
+                        : Whitener.of(linear.get(i)))
+            .toList();
     firstRows = new int[models.size() + 1];
     firstRows[0] = earlier.size();
     List<List<double[][]>> slopes = new ArrayList<>();
@@ -37,9 +47,7 @@ final class FitRows {
       Whitener whitener = whiteners.get(i);
       double root = Math.sqrt(weights[i]);
       slopes.add(
-          models.get(i).linearise(states).jacobians().stream()
-              .map(slope -> whitener.apply(slope, root))
-              .toList());
+          linear.get(i).jacobians().stream().map(slope -> whitener.apply(slope, root)).toList());
       firstRows[i + 1] = firstRows[i] + whitener.size();
     }
     rows = new EvidenceRows(firstRows[weights.length], beliefs);
@@ -64,7 +72,7 @@ final class FitRows {
    * @param beliefs what is believed of paints and strengths without any rows
    * @param states where to linearise
    * @param earlier rows of earlier cards
-   * @param whiteners what makes each patch's errors independent
+   * @param telling whether to keep only those values of each patch that tell something
    */
   static FitRows of(
       List<PatchModel> models,
@@ -72,8 +80,8 @@ final class FitRows {
       Map<String, GaussianBelief> beliefs,
       Map<String, double[]> states,
       EvidenceRows earlier,
-      List<Whitener> whiteners) {
-    return new FitRows(models, weights, beliefs, states, earlier, whiteners);
+      boolean telling) {
+    return new FitRows(models, weights, beliefs, states, earlier, telling);
   }
 
   private void addPatch(
@@ -119,8 +127,15 @@ final class FitRows {
     return rows.pull(unknown, alpha);
   }
 
-  /** A patch against all the other evidence. */
-  LeftOut leftOut(int patch) {
+  /** Each patch against all the other evidence; worked out once, when first asked for. */
+  synchronized List<LeftOut> leftOut() {
+    if (leftOut.isEmpty()) {
+      leftOut = IntStream.range(0, weights.length).parallel().mapToObj(this::leftOut).toList();
+    }
+    return leftOut;
+  }
+
+  private LeftOut leftOut(int patch) {
     return leftOut(
         patch, factor.inverseBlock(firstRows[patch], firstRows[patch + 1]), alpha(patch));
   }

@@ -15,20 +15,12 @@ import java.util.Optional;
  *
  * @param prior the shelf as it was
  * @param days the paints' painting days
- * @param beliefs what was believed of paints and steps before the patches
- * @param states what the fit has found of them
- * @param spread how strengths change from day to day
+ * @param found what the fit has found
  * @param rows the evidence, without labelled batches
  * @param widthScale how wide errors turned out to be, as a share of what was expected
  */
 record FittedPaints(
-    ShelfOptics prior,
-    PaintingDays days,
-    Map<String, GaussianBelief> beliefs,
-    Map<String, double[]> states,
-    StepSpread spread,
-    EvidenceRows rows,
-    double widthScale) {
+    ShelfOptics prior, PaintingDays days, JointSearch found, EvidenceRows rows, double widthScale) {
 
   /**
    * A paint with its fit, or as it was when no card has touched it.
@@ -48,7 +40,7 @@ record FittedPaints(
       sum += residual;
     }
     List<FittedOptics.Day> learned = days(paint.name());
-    double[] state = Objects.requireNonNull(states.get(paint.name()));
+    double[] state = found.state(paint.name());
     return paint.withOptics(
         new FittedOptics(
             Arrays.copyOf(state, state.length / 2),
@@ -68,12 +60,12 @@ record FittedPaints(
     }
     List<FittedOptics.Day> learned = new ArrayList<>();
     for (DayStep step : days.since(paint, Optional.empty())) {
-      double log = Objects.requireNonNull(states.get(step.key()))[0];
-      GaussianBelief belief = Objects.requireNonNull(beliefs.get(step.key()));
+      double log = found.state(step.key())[0];
+      GaussianBelief belief = Objects.requireNonNull(found.beliefs().get(step.key()));
       double sd = Math.sqrt(belief.covarianceOf(new double[][] {{1}})[0][0]);
       learned.add(new FittedOptics.Day(step.from(), log, widthScale * sd));
     }
-    learned.add(new FittedOptics.Day(of.get(of.size() - 1), 0, spread.sd()));
+    learned.add(new FittedOptics.Day(of.get(of.size() - 1), 0, found.stepSpread().sd()));
     return learned;
   }
 

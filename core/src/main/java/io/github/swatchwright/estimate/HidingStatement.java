@@ -41,6 +41,11 @@ final class HidingStatement {
    */
   record Level(double mean, double variance, double logEvidence) {}
 
+  /** Whether it says both how strong the paint is at least and how strong at most. */
+  boolean isBounded() {
+    return !Double.isInfinite(lowest) && !Double.isInfinite(highest);
+  }
+
   /** How much each band's ln S counts, sum 1. */
   double[] weights() {
     return weights;

@@ -12,11 +12,16 @@ import java.util.Arrays;
  */
 final class OpticsPrior {
   private static final double Z_SCALE = 0.1;
+
+  /** The same for a paint whose colour isn't stated, so that its edges aren't known either. */
+  private static final double UNSEEN_Z_SCALE = 0.2;
+
   private static final double Z_PULL = 0.005;
   private static final double U_SHAPE_NM = 60;
 
-  private static final GaussianBelief MASSTONE =
-      GaussianBelief.of(new double[Bands.COUNT], Covariance.of(zCovariance(), Z_SCALE));
+  private static final double[][] SMOOTH = zCovariance();
+  private static final GaussianBelief MASSTONE = smooth(Z_SCALE);
+  private static final GaussianBelief UNSEEN_MASSTONE = smooth(UNSEEN_Z_SCALE);
 
   private static final double[][] U_SHAPE = uShape();
 
@@ -24,10 +29,22 @@ final class OpticsPrior {
 
   /** The belief about all 72 unknowns of a paint that nobody has seen. */
   static GaussianBelief unseen() {
-    return GaussianBelief.independent(masstone(), scattering(Scattering.UNSEEN));
+    return GaussianBelief.independent(UNSEEN_MASSTONE, scattering(Scattering.UNSEEN));
   }
 
-  /** The belief about z in all bands. */
+  /** The belief about z in all bands of a paint whose colour isn't stated. */
+  static GaussianBelief unseenMasstone() {
+    return UNSEEN_MASSTONE;
+  }
+
+  private static GaussianBelief smooth(double scale) {
+    return GaussianBelief.of(new double[Bands.COUNT], Covariance.of(SMOOTH, scale));
+  }
+
+  /**
+   * The belief about z in all bands of a paint whose colour is stated. The smoothest spectrum of
+   * that colour already has its edges, so that the true one strays from it by less.
+   */
   static GaussianBelief masstone() {
     return MASSTONE;
   }

@@ -70,7 +70,8 @@ record Scattering(double mean, double sd, double shapeSd) {
     double logCoats = (1 - share) * Math.log(DARK_COATS) + share * Math.log(LIGHT_COATS);
     double level = Math.min(0, Math.log(unitCoats) - logCoats);
     double below = Math.min(3, -level);
-    return new Scattering(level, READY_MIXED_SD + SD_SLOPE * below, WHITE_SHAPE_SD + SHAPE_SLOPE * below);
+    return new Scattering(
+        level, READY_MIXED_SD + SD_SLOPE * below, WHITE_SHAPE_SD + SHAPE_SLOPE * below);
   }
 
   /**

@@ -26,6 +26,7 @@ final class ScatteringBelief {
   private final List<Kind> kinds = new ArrayList<>();
   private final GaussianBelief belief;
   private final GaussianBelief likely;
+  private final boolean isBounded;
 
   /** One of the two ways, after what was stated. */
   static final class Kind {
@@ -108,6 +109,7 @@ final class ScatteringBelief {
     }
     belief = GaussianBelief.of(OpticsPrior.flat(mean), covariance);
     likely = stated.isPresent() ? belief : likely(mean);
+    isBounded = stated.filter(HidingStatement::isBounded).isPresent();
   }
 
   /** The belief where nothing is stated of hiding, with the width of most of the mixture. */
@@ -186,6 +188,11 @@ final class ScatteringBelief {
    */
   GaussianBelief likely() {
     return likely;
+  }
+
+  /** Whether what is stated of hiding leaves the strength open on neither side. */
+  boolean isBounded() {
+    return isBounded;
   }
 
   /** The make that is more probable after what was stated. */

@@ -84,8 +84,7 @@ final class ScatteringLevel {
     return statement(least, most, unitCoats * Film.COAT, THICKNESS_ERROR, 0);
   }
 
-  private HidingStatement between(
-      double lowestRatio, double highestRatio, double thicknessError) {
+  private HidingStatement between(double lowestRatio, double highestRatio, double thicknessError) {
     double thinnest = lowestRatio == 0 ? 0 : hidingPower.thickness(unitScatterer, lowestRatio);
     double thickest =
         highestRatio == 1

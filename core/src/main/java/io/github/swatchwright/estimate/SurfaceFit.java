@@ -64,8 +64,8 @@ public final class SurfaceFit {
         throw new IllegalArgumentException(
             "'"
                 + paint.name()
-                + "' has learned from cards under a surface already; fit the surface to the shelf as"
-                + " it was before, with all cards");
+                + "' has learned from cards under a surface already; fit the surface to the shelf"
+                + " as it was before, with all cards");
       }
     }
     return new SurfaceFit(shelf, first).best();
@@ -98,7 +98,7 @@ public final class SurfaceFit {
   }
 
   private double swatches(Saunderson surface) {
-    GaussianBelief masstone = OpticsPrior.masstone();
+    GaussianBelief masstone = OpticsPrior.unseenMasstone();
     return shelf.paints().stream()
         .filter(paint -> paint.whyNotComputable().isEmpty() && paint.masstone().isPresent())
         .mapToDouble(

@@ -156,7 +156,8 @@ public final class MixPredictor {
                 .toArray(OpticalConstants[]::new),
             mix.parts().stream().mapToDouble(Mix.Part::millilitres).toArray());
     Lab seen = new Viewing(viewing.weights(), surface).lab(other.opaque());
-    addSquare(covariance, new double[] {seen.l() - lab.l(), seen.a() - lab.a(), seen.b() - lab.b()});
+    addSquare(
+        covariance, new double[] {seen.l() - lab.l(), seen.a() - lab.a(), seen.b() - lab.b()});
   }
 
   private static void addSquare(double[][] covariance, double[] shift) {

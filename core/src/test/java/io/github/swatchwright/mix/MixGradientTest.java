@@ -13,6 +13,7 @@ import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,8 +24,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class MixGradientTest {
   private static final Shelf SHELF =
-      Shelf.of(
-          "invented", SyntheticPigments.shelf(9).stream().map(Pigment::withContrastRatio).toList());
+      new Shelf(
+          "invented",
+          SyntheticPigments.shelf(9).stream().map(Pigment::withContrastRatio).toList(),
+          Optional.of(SyntheticPigments.VIEWING.surface()));
   private static final ShelfOptics OPTICS = ShelfOptics.estimate(SHELF);
   private static final double STEP = 1e-5;
 
@@ -86,6 +89,28 @@ class MixGradientTest {
         assertThat((covariance[i][j] - expected[i][j]) / scale).isCloseTo(0, within(1e-6));
       }
     }
+  }
+
+  @Test
+  void aSurfaceThatNobodyStatedMakesMixesOfDarksLessSure() {
+    Shelf unstated = Shelf.of("invented", SHELF.paints());
+    ShelfOptics guessed = ShelfOptics.estimate(unstated);
+    Shelf stated = new Shelf("invented", SHELF.paints(), Optional.of(guessed.surface()));
+    MixPredictor unsure = predictor(guessed);
+    MixPredictor sure = predictor(ShelfOptics.estimate(stated));
+    Mix dark = Mix.parse("band 0:1, white:1", unstated);
+    Mix alone = Mix.parse("band 0:1", unstated);
+    assertThat(unsure.predict(dark).lab()).isEqualTo(sure.predict(dark).lab());
+    // A quarter of k1 is a third of what the darkest bands of this blue seem to reflect inside.
+    assertThat(unsure.predict(dark).intervalDeltaE00())
+        .isGreaterThan(1.02 * sure.predict(dark).intervalDeltaE00());
+    // What one paint looks like is stated: the surface doesn't change it.
+    assertThat(unsure.predict(alone).intervalDeltaE00())
+        .isCloseTo(sure.predict(alone).intervalDeltaE00(), within(1e-3));
+  }
+
+  private static MixPredictor predictor(ShelfOptics optics) {
+    return MixPredictor.of(optics, TristimulusWeights.D65).withDropScatter(0);
   }
 
   @Test

@@ -41,6 +41,7 @@ class OtherFamiliesTest {
   /** Predictions against the truth. */
   private static final class Tally {
     private final DescriptiveStatistics errors = new DescriptiveStatistics();
+    private final DescriptiveStatistics radii = new DescriptiveStatistics();
     private int held;
 
     double held() {
@@ -50,11 +51,13 @@ class OtherFamiliesTest {
     void print(String name) {
       System.out.printf(
           Locale.ROOT,
-          "other families: %-44s median %5.2f  p90 %5.2f  80 %% interval holds %4.1f %%  (%d mixes)%n",
+          "other families: %-44s median %5.2f  p90 %5.2f  80 %% interval holds %4.1f %%"
+              + " (median radius %.2f)  (%d mixes)%n",
           name,
           errors.getPercentile(50),
           errors.getPercentile(90),
           100 * held(),
+          radii.getPercentile(50),
           errors.getN());
     }
   }
@@ -172,6 +175,7 @@ class OtherFamiliesTest {
       Prediction prediction = predictor.predict(new Mix(parts));
       double error = Ciede2000.deltaE(truth, prediction.lab());
       tally.errors.addValue(error);
+      tally.radii.addValue(prediction.intervalDeltaE00());
       tally.held += error <= prediction.intervalDeltaE00() ? 1 : 0;
     }
   }
@@ -232,11 +236,18 @@ class OtherFamiliesTest {
             Pigment::withContrastRatio));
   }
 
-  /** They may be wide: these paints are easier to foresee than those that set the widths. */
+  /**
+   * Without a card they may be wide: nothing tells that these paints scatter more evenly over the
+   * bands than those that set the widths, nor that they are ready-mixed. Cards tell; what then is
+   * too wide by more than a tenth would be a fault.
+   */
   private static void assertHeld(List<Tally> tallies) {
     for (Tally tally : tallies) {
       assertThat(tally.errors.getN()).isGreaterThanOrEqualTo(2000);
       assertThat(tally.held()).isGreaterThanOrEqualTo(0.74);
+    }
+    for (Tally tally : tallies.subList(1, tallies.size())) {
+      assertThat(tally.held()).isLessThanOrEqualTo(0.9);
     }
   }
 }
