@@ -22,7 +22,7 @@ import java.util.function.BooleanSupplier;
 final class JointSearch implements DampedSearch.Problem {
   private static final int MOST_STEPS = 20;
   private static final DampedSearch FIRST = new DampedSearch(MOST_STEPS, 0.03);
-  private static final DampedSearch LAST = new DampedSearch(MOST_STEPS, 2e-3);
+  private static final DampedSearch LAST = new DampedSearch(MOST_STEPS, 1e-3);
   private static final int ROUNDS = 3;
 
   private final ShelfOptics prior;
