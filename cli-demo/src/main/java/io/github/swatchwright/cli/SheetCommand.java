@@ -143,11 +143,10 @@ final class SheetCommand implements Command {
     NewFile drawn = picture;
     GivenFile added = addTo;
     Path to = stated != null ? stated.path() : added != null ? added.path() : null;
-    Optional<String> shelf =
+    Optional<Shelf> shelf =
         to == null
             ? Optional.empty()
-            : Optional.of(
-                ShelfJson.toText(SheetShelf.shelf(readings, before, how, replace || ofThis)));
+            : Optional.of(SheetShelf.shelf(readings, before, how, replace || ofThis));
     Optional<CardSet> cards = SheetShelf.cards(readings, Optional.ofNullable(painted));
     boolean same = stated != null && added != null && stated.path().equals(added.path());
     if (stated != null && !same && !replace && Files.exists(stated.path())) {
@@ -179,17 +178,9 @@ final class SheetCommand implements Command {
     return true;
   }
 
-  private void write(Optional<String> shelf, @Nullable Path to, Optional<CardSet> cards) {
+  private void write(Optional<Shelf> shelf, @Nullable Path to, Optional<CardSet> cards) {
     if (shelf.isPresent() && to != null) {
-      new GivenFile(to)
-          .readIfThere("--out", Files::readAllBytes)
-          .ifPresent(
-              old ->
-                  output
-                      .files()
-                      .write(
-                          "--out", new NewFile(to.resolveSibling(to.getFileName() + ".bak")), old));
-      output.files().write("--out", new NewFile(to), shelf.get());
+      ShelfFiles.replace(output.files(), to, shelf.get());
     }
     NewFile cardsTo = cardsFile;
     if (cardsTo != null) {

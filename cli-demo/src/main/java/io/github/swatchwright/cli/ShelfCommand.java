@@ -9,7 +9,6 @@ import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
-import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.ShelfReportJson;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
@@ -17,6 +16,7 @@ import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.nio.file.Files;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -34,7 +34,8 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  swatchwright shelf --light A",
       "  swatchwright shelf --export bench.csv",
-      "  swatchwright shelf --import bench.csv --out bench.shelf.json"
+      "  swatchwright shelf --import bench.csv --out bench.shelf.json",
+      "  swatchwright shelf --shelf bench.shelf.json --add new-bottles.csv"
     })
 final class ShelfCommand implements Command {
   /** More gaps than these are for {@code --json}. */
@@ -53,17 +54,33 @@ final class ShelfCommand implements Command {
   @Nullable GivenFile importFile;
 
   @Option(
+      names = "--add",
+      paramLabel = "FILE",
+      description =
+          "Add the paints of this file, one bottle or many, to the shelf that --shelf names; the"
+              + " formats are those of --import. The shelf as it was is kept beside it, with .bak"
+              + " at its end.")
+  @Nullable GivenFile addFile;
+
+  @Option(
+      names = "--replace",
+      description =
+          "With --add: new paints take the place of those of the same name. With --import: --out"
+              + " may be a shelf that is there already; it is kept with .bak at its end.")
+  boolean replace;
+
+  @Option(
       names = "--medium",
       paramLabel = "MEDIUM",
       description =
-          "With --import: the medium where the file tells none: acrylic, lacquer, enamel, oil or"
-              + " water.")
+          "With --import or --add: the medium where the file tells none: acrylic, lacquer, enamel,"
+              + " oil or water.")
   @Nullable String medium;
 
   @Option(
       names = "--out",
       paramLabel = "NEW",
-      description = "With --import: the shelf file to write, as JSON.")
+      description = "With --import or --add: the shelf file to write, as JSON.")
   @Nullable NewFile newFile;
 
   @Option(
@@ -88,12 +105,15 @@ final class ShelfCommand implements Command {
   public void run() {
     TristimulusWeights light = shared.weights();
     Shelf shelf = shelf();
-    if (newFile != null) {
-      write(shelf, newFile, light);
+    Optional<NewFile> to = shelfToWrite();
+    if (to.isPresent()) {
+      write(shelf, to.get(), light);
       return;
     }
     if (exportFile != null) {
-      output.files().write("--export", exportFile, ShelfFiles.toText(shelf, exportFile));
+      Shelf written =
+          exportFile.ending().equals("json") ? shelf : ShelfFiles.withoutDrawdowns(shelf);
+      output.files().write("--export", exportFile, ShelfFiles.toText(written, exportFile));
     }
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     ShelfReport report = ShelfReport.of(optics, light);
@@ -143,7 +163,7 @@ final class ShelfCommand implements Command {
 
   /** A new shelf is looked through as far as it takes no estimate: it may be a large one. */
   private void write(Shelf shelf, NewFile file, TristimulusWeights light) {
-    output.files().write("--out", file, ShelfJson.toText(shelf));
+    ShelfFiles.replace(output.files(), file.path(), shelf);
     ShelfReport report = ShelfReport.ofLabels(shelf, light);
     shared.give(
         output,
@@ -154,17 +174,47 @@ final class ShelfCommand implements Command {
         });
   }
 
+  private Optional<NewFile> shelfToWrite() {
+    NewFile out = newFile;
+    GivenFile own = shared.shelfFile;
+    if (addFile != null && own != null && out == null) {
+      return Optional.of(new NewFile(own.path()));
+    }
+    boolean isOwn = addFile != null && own != null && out != null && own.path().equals(out.path());
+    if (out != null && !isOwn && !replace && Files.exists(out.path())) {
+      throw new IllegalArgumentException(
+          "--out: "
+              + out
+              + " is there already; --replace writes over it and keeps it with .bak at its end,"
+              + " shelf --shelf "
+              + out
+              + " --add FILE adds to it");
+    }
+    return Optional.ofNullable(out);
+  }
+
   private Shelf shelf() {
+    Optional<Medium> stated =
+        Optional.ofNullable(medium)
+            .map(word -> Words.one("--medium", word, Medium.values(), Medium::word));
+    if (addFile != null) {
+      if (importFile != null) {
+        throw new IllegalArgumentException("--add and --import exclude each other");
+      }
+      if (shared.shelfFile == null) {
+        throw new IllegalArgumentException("--add needs --shelf FILE, the shelf to add to");
+      }
+      Shelf added = ShelfFiles.read("--add", addFile, stated);
+      return ShelfFiles.merged(shared.shelf(), added, replace);
+    }
     if (importFile == null) {
-      if (newFile != null || medium != null) {
-        throw new IllegalArgumentException("--out and --medium go with --import");
+      if (newFile != null || medium != null || replace) {
+        throw new IllegalArgumentException(
+            "--out, --medium and --replace go with --import or --add");
       }
       return shared.shelf();
     }
-    return ShelfFiles.read(
-        importFile,
-        Optional.ofNullable(medium)
-            .map(word -> Words.one("--medium", word, Medium.values(), Medium::word)));
+    return ShelfFiles.read(importFile, stated);
   }
 
   private void print(ShelfReport report) {

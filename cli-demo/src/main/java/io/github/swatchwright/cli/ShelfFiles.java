@@ -1,18 +1,31 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.argument.Printable;
+import io.github.swatchwright.cli.file.FileWrites;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.exchange.ImportDefaults;
 import io.github.swatchwright.exchange.ReadLimits;
 import io.github.swatchwright.exchange.ShelfCsv;
 import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.optics.Film;
+import io.github.swatchwright.optics.HidingPower;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Shelves from and to other formats than their own, by the ending of a file's name. */
@@ -25,8 +38,13 @@ final class ShelfFiles {
    * @throws IllegalArgumentException when the file can't be taken
    */
   static Shelf read(GivenFile file, Optional<Medium> medium) {
+    return read("--import", file, medium);
+  }
+
+  /** The same for another option. */
+  static Shelf read(String option, GivenFile file, Optional<Medium> medium) {
     if (file.ending().equals("json")) {
-      return file.read("--import", ShelfJson::read);
+      return file.read(option, ShelfJson::read);
     }
     String name = String.valueOf(file.path().getFileName());
     ShelfImport format =
@@ -34,11 +52,12 @@ final class ShelfFiles {
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
-                        "--import: "
+                        option
+                            + ": "
                             + file.path()
                             + " must end in .csv, .gpl, .cgats, .txt, .ti3, .it8 or .json"));
     String shelfName = name.substring(0, name.lastIndexOf('.'));
-    byte[] content = file.read("--import", path -> content(Files.newInputStream(path)));
+    byte[] content = file.read(option, path -> content(Files.newInputStream(path)));
     return format.read(content, file.path().toString(), new ImportDefaults(shelfName, medium));
   }
 
@@ -47,6 +66,72 @@ final class ShelfFiles {
     try (in) {
       return in.readNBytes(ReadLimits.USUAL.mostBytes() + 1);
     }
+  }
+
+  /** Writes a shelf; one that is there already is kept beside it, with .bak at its end. */
+  static void replace(FileWrites files, Path to, Shelf shelf) {
+    new GivenFile(to)
+        .readIfThere("--out", Files::readAllBytes)
+        .ifPresent(
+            old ->
+                files.write(
+                    "--out", new NewFile(to.resolveSibling(to.getFileName() + ".bak")), old));
+    files.write("--out", new NewFile(to), ShelfJson.toText(shelf));
+  }
+
+  /**
+   * For formats without drawdowns: masstones and contrast ratios of one coat that follow from them.
+   */
+  static Shelf withoutDrawdowns(Shelf shelf) {
+    if (shelf.paints().stream().noneMatch(ShelfFiles::isDrawn)) {
+      return shelf;
+    }
+    ShelfOptics optics = ShelfOptics.estimate(shelf);
+    HidingPower hiding = new HidingPower(new Viewing(TristimulusWeights.D65, optics.surface()));
+    return new Shelf(
+        shelf.name(),
+        shelf.paints().stream()
+            .map(
+                paint ->
+                    isDrawn(paint) && paint.whyNotComputable().isEmpty()
+                        ? paint
+                            .withMasstone(optics.colour(paint.name()))
+                            .withHiding(
+                                new Hiding.ContrastRatio(
+                                    hiding.contrastRatio(
+                                        optics.of(paint.name()).constants(), Film.COAT)))
+                        : paint)
+            .toList(),
+        shelf.surface());
+  }
+
+  private static boolean isDrawn(Paint paint) {
+    return paint.masstone().isEmpty() && paint.drawdown().isPresent();
+  }
+
+  /**
+   * Both shelves as one, with the first one's name and surface.
+   *
+   * @param replace whether a paint of the second takes the place of one of that name
+   * @throws IllegalArgumentException when a paint is on both, unless it may be replaced
+   */
+  static Shelf merged(Shelf there, Shelf added, boolean replace) {
+    Map<String, Paint> paints = new LinkedHashMap<>();
+    there.paints().forEach(paint -> paints.put(paint.name(), paint));
+    List<String> clashes =
+        added.paints().stream()
+            .map(Paint::name)
+            .filter(paints::containsKey)
+            .map(Printable::quoted)
+            .toList();
+    if (!clashes.isEmpty() && !replace) {
+      throw new IllegalArgumentException(
+          "on the shelf already: "
+              + String.join(", ", clashes)
+              + "; --replace takes the new ones instead, or give them other names");
+    }
+    added.paints().forEach(paint -> paints.put(paint.name(), paint));
+    return new Shelf(there.name(), List.copyOf(paints.values()), there.surface());
   }
 
   /** A shelf in the format that a new file's ending names. */

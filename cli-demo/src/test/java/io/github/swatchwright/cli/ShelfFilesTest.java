@@ -107,7 +107,7 @@ class ShelfFilesTest {
           --import none.csv|--import: there is no file none.csv
           --import bench.xls|--import: bench.xls must end in .csv, .gpl, .cgats, .txt, .ti3, .it8 or .json
           --export bench.xls|--export: bench.xls must end in .csv, .gpl or .json
-          --out bench.json|--out and --medium go with --import
+          --out bench.json|--out, --medium and --replace go with --import or --add
           --import none.csv --medium milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
           --table bench.xls|--table: bench.xls must end in .csv, .gpl or .json
           """)

@@ -48,7 +48,7 @@ record CsvHeader(
   }
 
   /** Reads the first line; what can't be taken is added to {@code bad}. */
-  static CsvHeader of(CsvRecord record, List<BadLine> bad) {
+  static CsvHeader of(CsvRecord record, ImportDefaults defaults, List<BadLine> bad) {
     Map<ShelfColumn, Integer> columns = new EnumMap<>(ShelfColumn.class);
     NavigableMap<Double, Integer> bands = new TreeMap<>();
     try {
@@ -64,13 +64,37 @@ record CsvHeader(
         }
         place++;
       }
-      if (!columns.containsKey(ShelfColumn.NAME)) {
-        throw new IllegalArgumentException("has no column 'name', must have one");
-      }
+      requireAll(columns, bands, defaults);
     } catch (IllegalArgumentException e) {
       bad.add(new BadLine(record.line(), String.valueOf(e.getMessage())));
     }
     return new CsvHeader(columns, bands, record.fields().size());
+  }
+
+  /** Names all columns that are missing at once; test cards may carry the colours. */
+  private static void requireAll(
+      Map<ShelfColumn, Integer> columns,
+      NavigableMap<Double, Integer> bands,
+      ImportDefaults defaults) {
+    List<String> missing = new ArrayList<>();
+    if (!columns.containsKey(ShelfColumn.NAME)) {
+      missing.add("'name'");
+    }
+    boolean hasMedium = columns.containsKey(ShelfColumn.MEDIUM) || defaults.medium().isPresent();
+    if (!hasMedium) {
+      missing.add("'medium' (or the medium has to be given)");
+    }
+    boolean hasLab =
+        columns
+            .keySet()
+            .containsAll(List.of(ShelfColumn.LAB_L, ShelfColumn.LAB_A, ShelfColumn.LAB_B));
+    boolean hasColour = columns.containsKey(ShelfColumn.SRGB) || hasLab || !bands.isEmpty();
+    if (!missing.isEmpty() && !hasColour) {
+      missing.add("'srgb' (or 'lab_l', 'lab_a' and 'lab_b', or 'nm_400' and the like)");
+    }
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException("has no column " + String.join(", no column ", missing));
+    }
   }
 
   private static double wavelength(String name) {

@@ -63,7 +63,7 @@ public final class ShelfCsv {
   }
 
   /**
-   * Reads a shelf.
+   * Reads a shelf, or a table that lists one or the colours of a photo.
    *
    * @param bytes UTF-8
    * @param source what messages call the file
@@ -77,7 +77,10 @@ public final class ShelfCsv {
     if (records.isEmpty()) {
       throw new IllegalArgumentException(source + ": is empty, must begin with a line of columns");
     }
-    CsvHeader header = CsvHeader.of(records.get(0), bad);
+    if (ResultColumns.isHeader(records.get(0))) {
+      records = ResultColumns.asShelf(records);
+    }
+    CsvHeader header = CsvHeader.of(records.get(0), missing, bad);
     PaintList paints = new PaintList(source, bad);
     if (bad.isEmpty() || bad.get(0).number() > 1) {
       for (CsvRecord record : records.subList(1, records.size())) {

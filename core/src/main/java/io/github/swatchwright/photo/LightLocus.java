@@ -10,12 +10,11 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
  * chromaticity diagram. A grey patch that is elsewhere isn't grey.
  */
 final class LightLocus {
-  /** Lamps sold as white are within 0.006 (ANSI C78.377, from memory); a camera adds the rest. */
-  private static final double REACH = 0.03;
+  /** Lamps sold as white are within 0.006 (ANSI C78.377, from memory); a camera adds as much. */
+  private static final double REACH = 0.015;
 
-  private static final double[] TEMPERATURES = {
-    1500, 1800, 2200, 2700, 3400, 4200, 5500, 7500, 12_000, 30_000
-  };
+  /** From a dim filament lamp to a blue sky (common practice). */
+  private static final double[] TEMPERATURES = {2600, 3400, 4200, 5500, 7500, 12_000, 30_000};
 
   /** Planck's second radiation constant in nm·K. */
   private static final double C2 = 1.438777e7;

@@ -1,6 +1,7 @@
 package io.github.swatchwright.photo;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.LinearRgb;
 
 /**
@@ -29,7 +30,10 @@ public record NeutralPatch(RegionSample sample, double luminance) {
     }
     if (!LightLocus.holds(mean.toXyz())) {
       throw new IllegalArgumentException(
-          where + " is coloured: no lamp or daylight looks like that on grey");
+          where
+              + " is coloured: it is seen as "
+              + mean.encode().fit(GamutPolicy.REDUCE_CHROMA).toHex()
+              + ", and no usual lamp or daylight makes grey look like that");
     }
   }
 }

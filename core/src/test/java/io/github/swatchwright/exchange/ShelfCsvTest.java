@@ -98,7 +98,13 @@ class ShelfCsvTest {
   @Test
   void listsEveryBadLineAndImportsNothing() {
     String text =
-        "name,medium,coats\nWhite,oil,1\nGrey,oil,x\n\"Two\nlines\",oil,1\nWhite,oil,1\nRed,oil,0\n";
+        "name,medium,coats\n"
+            + "White,oil,1\n"
+            + "Grey,oil,x\n"
+            + "\"Two\n"
+            + "lines\",oil,1\n"
+            + "White,oil,1\n"
+            + "Red,oil,0\n";
 
     assertThat(badLines(text))
         .containsExactly(
@@ -118,7 +124,8 @@ class ShelfCsvTest {
           """
           name,colour|has an unknown column 'colour'; known are name, medium,
           name,medium,Name|has two columns 'Name'
-          medium,srgb|has no column 'name', must have one
+          medium,srgb|has no column 'name'
+          notes|has no column 'name', no column 'medium' (or the medium has to be given), no column 'srgb' (or
           name,nm_x|the wavelength in a column is 'x', must be a number such as 12.5
           """)
   void refusesAFirstLine(String header, String reason) {

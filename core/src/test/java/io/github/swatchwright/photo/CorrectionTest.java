@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.colour.RgbSpace;
+import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.difference.Ciede2000;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -84,6 +85,10 @@ class CorrectionTest {
         .isThrownBy(() -> new NeutralPatch(green, 18))
         .withMessageContaining("is coloured");
     assertThatIllegalArgumentException().isThrownBy(() -> new NeutralPatch(magenta, 18));
+    RegionSample redBrown = flat(Srgb.parse("#8A4B2A").decode());
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new NeutralPatch(redBrown, 18))
+        .withMessageContaining("it is seen as #8A4B2A, and no usual lamp");
 
     assertThat(new NeutralPatch(flat(new LinearRgb(0.4, 0.18, 0.05)), 18).luminance())
         .isEqualTo(18);

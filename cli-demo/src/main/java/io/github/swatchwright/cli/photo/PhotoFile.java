@@ -12,11 +12,13 @@ import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -37,6 +39,9 @@ public final class PhotoFile implements Photo {
   static final long MOST_DECODED = 64_000_000;
 
   private static final String FORMATS = "JPEG, PNG, WebP or TIFF";
+
+  private static final Set<String> HEIC_BRANDS =
+      Set.of("heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1", "avif");
 
   private final Path path;
   private final Optional<ICC_Profile> profile;
@@ -61,6 +66,7 @@ public final class PhotoFile implements Photo {
       throw new IllegalArgumentException("there is no file " + path);
     }
     try (ImageInputStream in = new FileImageInputStream(path.toFile())) {
+      refuseHeic(in);
       PhotoTags tags = tags(path);
       ImageReader reader = reader(in);
       int width = reader.getWidth(0);
@@ -78,6 +84,22 @@ public final class PhotoFile implements Photo {
       return new PhotoFile(path, profile, tags.inks(), turn);
     } catch (IOException | RuntimeException e) {
       throw refusal(path, e);
+    }
+  }
+
+  /** Phones' own format begins with a box 'ftyp' and its brand (ISO/IEC 14496-12, 23008-12). */
+  private static void refuseHeic(ImageInputStream in) throws IOException {
+    byte[] head = new byte[12];
+    in.mark();
+    int read = in.read(head);
+    in.reset();
+    String box = new String(head, 0, Math.max(0, read), StandardCharsets.ISO_8859_1);
+    if (box.length() == head.length
+        && box.startsWith("ftyp", 4)
+        && HEIC_BRANDS.contains(box.substring(8))) {
+      throw new PhotoRefusal(
+          "is HEIC, which isn't read: save it as JPEG, as the phone's settings, its sharing menu or"
+              + " any picture viewer do");
     }
   }
 
