@@ -98,13 +98,7 @@ class ShelfCsvTest {
   @Test
   void listsEveryBadLineAndImportsNothing() {
     String text =
-        "name,medium,coats\n"
-            + "White,oil,1\n"
-            + "Grey,oil,x\n"
-            + "\"Two\n"
-            + "lines\",oil,1\n"
-            + "White,oil,1\n"
-            + "Red,oil,0\n";
+        "name,medium,coats\nWhite,oil,1\nGrey,oil,x\n\"Two\nlines\",oil,1\nWhite,oil,1\nRed,oil,0\n";
 
     assertThat(badLines(text))
         .containsExactly(
