@@ -23,6 +23,7 @@ module io.github.swatchwright {
   exports io.github.swatchwright.optics;
   exports io.github.swatchwright.paint;
   exports io.github.swatchwright.photo;
+  exports io.github.swatchwright.plan;
   exports io.github.swatchwright.sheet;
   exports io.github.swatchwright.spectrum;
 }

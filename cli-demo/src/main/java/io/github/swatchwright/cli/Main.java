@@ -185,6 +185,7 @@ public final class Main {
     commands.put("correct", CorrectCommand::new);
     commands.put("ladder", LadderCommand::new);
     commands.put("coat", CoatCommand::new);
+    commands.put("plan", PlanCommand::new);
     commands.put("sample", SampleCommand::new);
     commands.put("sheet", SheetCommand::new);
     commands.put("calibrate", CalibrateCommand::new);

@@ -129,14 +129,25 @@ public final class CoatPredictor {
     return steps;
   }
 
-  /** What is seen at last, of the base when there are no coats. */
-  Prediction last(Base base, List<Coat> coats) {
+  /**
+   * What is seen at last, of the base when there are no coats.
+   *
+   * @param base what lies below
+   * @param coats lowest first; may be empty
+   * @throws IllegalArgumentException when a paint isn't on the shelf or can't be computed with
+   */
+  public Prediction last(Base base, List<Coat> coats) {
     List<Prediction> predictions = predictions(base, coats);
     return predictions.get(predictions.size() - 1);
   }
 
-  /** The colour with one more coat on top of others, without its spread. */
-  Function<Coat, Lab> onTop(Base base, List<Coat> coats) {
+  /**
+   * The colour with one more coat on top of others, without its spread: quick, for trying many.
+   *
+   * @param base what lies below
+   * @param coats what is on it already, lowest first; may be empty
+   */
+  public Function<Coat, Lab> onTop(Base base, List<Coat> coats) {
     List<PaintedArea> areas = CoatStack.of(optics, ground(base), coats).areas();
     PaintedArea below = areas.get(areas.size() - 1);
     return coat -> {

@@ -1,0 +1,305 @@
+package io.github.swatchwright.cli;
+
+import io.github.swatchwright.calibrate.NextCard;
+import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.colour.GamutPolicy;
+import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.Rung;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.plan.Look;
+import io.github.swatchwright.plan.Needs;
+import io.github.swatchwright.plan.Plan;
+import io.github.swatchwright.plan.PlanCalendar;
+import io.github.swatchwright.plan.PlanStep;
+import io.github.swatchwright.plan.ProjectArea;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A plan, for someone with wet hands.
+ *
+ * @param output where it goes
+ * @param plan what was planned
+ */
+record PlanText(Output output, Plan plan) {
+  void print() {
+    output.line(plan.project().name());
+    printWhen();
+    printBefore();
+    printDone();
+    for (PlanStep step : plan.toDo()) {
+      output.line("");
+      print(step);
+    }
+    printAreas();
+    printNeeds();
+    printEnd();
+  }
+
+  private void printWhen() {
+    if (plan.calendar().isEmpty()) {
+      output.line("Everything is done.");
+      return;
+    }
+    output.line("");
+    output.line("When");
+    for (PlanCalendar.Line sitting : PlanCalendar.of(plan)) {
+      output.line("  %s", sitting.when());
+      sitting.what().forEach(work -> output.line("    %s", work));
+    }
+    output.line(
+        "  Waits are the usual ones at room temperature. The label wins, and a finger on the");
+    output.line("  sprue: what feels cool or soft isn't dry.");
+  }
+
+  private void printBefore() {
+    List<Needs.OfPaint> missing = plan.needs().missing();
+    boolean cards = plan.cards().isPresent();
+    boolean bare = !plan.withoutPrimer().isEmpty();
+    if (missing.isEmpty() && !cards && !bare && plan.trials().isEmpty()) {
+      return;
+    }
+    output.line("");
+    output.line("Before you start");
+    missing.forEach(paint -> output.line("  %s", inWords(paint)));
+    if (bare) {
+      output.line(
+          "  No primer is planned for: %s. Wash the plastic with soap and let it dry; on bare plastic"
+              + " acrylic rubs off.",
+          String.join(", ", plan.withoutPrimer()));
+    }
+    plan.cards().ifPresent(this::print);
+    for (PlanStep step : plan.trials()) {
+      output.line(
+          "  Try step %d on a strip of scrap first, painted like the %s: one coat, two, three. Its"
+              + " colour is only known to ΔE00 %.1f; measured, the strip replaces that.",
+          step.number(), step.area(), step.look().prediction().intervalDeltaE00());
+    }
+  }
+
+  private static String inWords(Needs.OfPaint paint) {
+    return paint.owned()
+        ? String.format(
+            Locale.ROOT,
+            "%s runs short: %.1f ml needed, %.1f ml left",
+            paint.name(),
+            paint.millilitres(),
+            paint.left().orElse(0))
+        : String.format(Locale.ROOT, "Buy %s, %.1f ml", paint.name(), paint.millilitres());
+  }
+
+  private void print(NextCards cards) {
+    double before = cards.expectedDeltaE00();
+    for (NextCard card : cards.cards()) {
+      output.line(
+          "  Paint a test card of %s, dry, and measure it: the base coats may then be expected"
+              + " within ΔE00 %.1f in place of %.1f.",
+          inWords(card.recipe()), card.expectedDeltaE00(), before);
+      before = card.expectedDeltaE00();
+    }
+  }
+
+  private static String inWords(Recipe recipe) {
+    return recipe.total() == recipe.drops().get(0).count()
+        ? recipe.drops().get(0).paint().name() + " as it comes"
+        : recipe.toMix().toText();
+  }
+
+  private static String heading(PlanStep step) {
+    return step.area() + ": " + step.kind().heading().toLowerCase(Locale.ROOT);
+  }
+
+  private void printDone() {
+    List<PlanStep> done = plan.steps().stream().filter(PlanStep::done).toList();
+    if (!done.isEmpty()) {
+      output.line("");
+      output.line("Done");
+    }
+    for (PlanStep step : done) {
+      Look look = step.look();
+      String measured =
+          look.measured()
+              .map(
+                  lab ->
+                      String.format(
+                          Locale.ROOT,
+                          "; measured %s%s, ΔE00 %.1f from what was %s",
+                          output.block(lab),
+                          Output.notation(lab),
+                          Ciede2000.deltaE(look.wanted().orElse(look.prediction().lab()), lab),
+                          look.wanted().isPresent() ? "wanted" : "expected"))
+              .orElse("");
+      output.line("  %2d  %s%s", step.number(), heading(step), measured);
+    }
+  }
+
+  private void print(PlanStep step) {
+    output.line("%2d.  %s", step.number(), heading(step));
+    step.work().ladder().ifPresent(this::print);
+    if (step.work().ladder().isEmpty() && !step.work().coats().isEmpty()) {
+      print(step, step.work().coats().get(0));
+    }
+    step.advice().forEach(sentence -> output.line("      %s", sentence));
+    printLook(step);
+  }
+
+  private void print(PlanStep step, Coat coat) {
+    Mix pot = step.work().pot().orElse(coat.mix());
+    output.line("      Mix  %s", inWords(pot));
+    double thinner = step.work().amount().thinnerMillilitres();
+    String thinned =
+        thinner == 0
+            ? coat.thinning()
+            : String.format(Locale.ROOT, "%s, %.1f ml of it", coat.thinning(), thinner);
+    String coats = Numbers.plain(coat.coats()) + (coat.coats() == 1 ? " coat" : " coats");
+    output.line("      %s, %s%s", coats, thinned, share(step, coat));
+  }
+
+  private static String share(PlanStep step, Coat coat) {
+    double painted = coat.coverage() / (1 - step.work().worn());
+    return painted > 0.999
+        ? ""
+        : String.format(Locale.ROOT, ", over %.0f %% of the area", 100 * painted);
+  }
+
+  private static String inWords(Mix pot) {
+    if (pot.parts().size() == 1) {
+      return inWords(pot.parts().get(0));
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s; %.1f ml in all",
+        pot.parts().stream().map(PlanText::inWords).collect(Collectors.joining(" + ")),
+        pot.millilitres());
+  }
+
+  private static String inWords(Mix.Part part) {
+    return String.format(
+        Locale.ROOT,
+        "%s %.1f ml (%d %s)",
+        part.paint().name(),
+        part.millilitres(),
+        Math.round(part.drops()),
+        part.drops() == 1 ? "drop" : "drops");
+  }
+
+  private void print(Ladder ladder) {
+    ladder
+        .letDown()
+        .ifPresent(some -> output.line("      First let down, in a pot of its own: %s", drops(some.drops())));
+    int number = 1;
+    for (Rung rung : ladder.rungs()) {
+      List<String> parts = new ArrayList<>();
+      if (rung.keep() > 0) {
+        parts.add(
+            "keep "
+                + rung.keep()
+                + (rung.keep() == 1 ? " drop" : " drops")
+                + " of the pot before");
+      }
+      if (!rung.add().isEmpty()) {
+        parts.add((rung.keep() > 0 ? "add " : "") + drops(rung.add()));
+      }
+      if (rung.letDown() > 0) {
+        parts.add(rung.letDown() + " of the let-down");
+      }
+      output.line(
+          "      Pass %d, over %.0f %%: %s; %s%s",
+          number++,
+          100 * rung.coverage(),
+          String.join(", ", parts),
+          output.block(rung.prediction().lab()),
+          rung.prediction().srgb().fit(GamutPolicy.REDUCE_CHROMA).toHex());
+    }
+  }
+
+  private static String drops(List<Recipe.Drops> drops) {
+    return drops.stream()
+        .map(
+            some ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %d (%.2f ml)",
+                    some.paint().name(),
+                    some.count(),
+                    some.count() * some.paint().dropMillilitres()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private void printLook(PlanStep step) {
+    if (step.kind().isClear()) {
+      return;
+    }
+    Look look = step.look();
+    output.line("      Then %s", seen(look.prediction()));
+    look.wanted()
+        .filter(wanted -> look.offBy().orElse(0) >= 1)
+        .ifPresent(
+            wanted ->
+                output.line(
+                    "      Wanted %s%s, ΔE00 %.1f away",
+                    output.block(wanted), Output.notation(wanted), look.offBy().orElse(0)));
+  }
+
+  private String seen(Prediction prediction) {
+    return String.format(
+        Locale.ROOT,
+        "%s%s, within ΔE00 %.1f in 8 of 10 tries",
+        output.block(prediction.lab()),
+        Output.notation(prediction.lab()),
+        prediction.intervalDeltaE00());
+  }
+
+  private void printAreas() {
+    output.line("");
+    output.line("In the end");
+    for (ProjectArea area : plan.project().areas()) {
+      Look look = plan.lookOf(area.name());
+      Optional<String> measured =
+          look.measured().map(lab -> output.block(lab) + Output.notation(lab) + ", measured");
+      output.line("  %s: %s", area.name(), measured.orElse(seen(look.prediction())));
+    }
+  }
+
+  private void printNeeds() {
+    if (plan.needs().paints().isEmpty()) {
+      return;
+    }
+    output.line("");
+    output.line("It takes in all");
+    for (Needs.OfPaint paint : plan.needs().paints()) {
+      output.line(
+          "  %5.1f ml  %s (%d drops)%s",
+          paint.millilitres(),
+          paint.name(),
+          paint.drops(),
+          paint.owned() ? "" : ": not on your shelf");
+    }
+    plan.needs()
+        .thinners()
+        .forEach((name, millilitres) -> output.line("  %5.1f ml  %s", millilitres, name));
+    output.line("  Rough, and without what cleaning takes: film, solids and transfer are guesses");
+    output.line("  until you measure yours.");
+  }
+
+  private void printEnd() {
+    output.line("");
+    for (Caution caution : plan.cautions()) {
+      output.line("Caution: %s", caution.text());
+    }
+    if (!plan.toDo().isEmpty()) {
+      output.line("");
+      output.line(
+          "Measure an area when it is dry, then: plan … --done N --measured COLOUR, and what is left"
+              + " is worked out from what is really there.");
+    }
+  }
+}

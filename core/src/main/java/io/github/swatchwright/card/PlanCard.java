@@ -1,0 +1,197 @@
+package io.github.swatchwright.card;
+
+import io.github.swatchwright.calibrate.NextCard;
+import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.Rung;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.plan.Needs;
+import io.github.swatchwright.plan.Plan;
+import io.github.swatchwright.plan.PlanCalendar;
+import io.github.swatchwright.plan.PlanStep;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** A whole model's steps, to tick off one after the other. */
+public final class PlanCard {
+  private final Plan plan;
+  private final Illuminant light;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private PlanCard(Plan plan, Illuminant light) {
+    this.plan = plan;
+    this.light = light;
+  }
+
+  /**
+   * The card.
+   *
+   * @param plan what was planned
+   * @param light the light that it was planned for
+   */
+  public static Card of(Plan plan, Illuminant light) {
+    return new PlanCard(plan, light).card();
+  }
+
+  private Card card() {
+    if (!plan.calendar().isEmpty()) {
+      blocks.add(calendar());
+    }
+    before().ifPresent(blocks::add);
+    plan.toDo().forEach(step -> blocks.add(section(step)));
+    if (!plan.needs().paints().isEmpty()) {
+      blocks.add(needs());
+    }
+    blocks.add(Note.lamp(light));
+    blocks.addAll(Sayings.notes(plan.cautions()));
+    return new Card("Plan", Label.of(plan.project().name()), blocks);
+  }
+
+  private Section calendar() {
+    Facts facts = Facts.none();
+    for (PlanCalendar.Line line : PlanCalendar.of(plan)) {
+      facts = facts.and(line.when(), String.join("; ", line.what()));
+    }
+    return new Section(
+        "",
+        "When",
+        List.of(facts, new Sentence("Waits are the usual ones at room temperature; the label wins.")));
+  }
+
+  private Optional<Section> before() {
+    Facts facts = Facts.none();
+    for (Needs.OfPaint paint : plan.needs().missing()) {
+      facts =
+          facts.and(
+              paint.owned() ? "Runs short" : "Buy",
+              Label.of(paint.name()) + ", " + Volume.words(paint.missingMillilitres()));
+    }
+    if (plan.cards().isPresent()) {
+      NextCards cards = plan.cards().get();
+      double last = cards.cards().get(cards.cards().size() - 1).expectedDeltaE00();
+      for (NextCard card : cards.cards()) {
+        facts = facts.and("Test card", Label.of(card.recipe().toMix().toText()));
+      }
+      facts =
+          facts.and(
+              "That buys",
+              String.format(
+                  Locale.ROOT,
+                  "base coats within ΔE00 %.1f on average, %.1f without",
+                  last,
+                  cards.expectedDeltaE00()));
+    }
+    for (PlanStep step : plan.trials()) {
+      facts =
+          facts.and(
+              "On scrap",
+              "step " + step.number() + ": a strip with one coat, two and three, painted like the "
+                  + step.area());
+    }
+    if (!plan.withoutPrimer().isEmpty()) {
+      facts =
+          facts.and(
+              "No primer",
+              Label.of(String.join(", ", plan.withoutPrimer()))
+                  + ": wash the plastic with soap; on bare plastic acrylic rubs off");
+    }
+    return facts.facts().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Section("", "Before you start", List.of(facts)));
+  }
+
+  private Section section(PlanStep step) {
+    List<Block> inside = new ArrayList<>();
+    PaintColour colours = new PaintColour(light);
+    step.work().pot().ifPresent(pot -> inside.add(drops(pot)));
+    step.work().ladder().ifPresent(ladder -> inside.addAll(passes(ladder, colours)));
+    if (!step.kind().isClear() && !step.work().coats().isEmpty()) {
+      inside.add(
+          new Colours(
+              List.of(
+                  new SwatchBlock.Named(
+                      "Then", new ScreenColour(step.look().prediction().lab()))),
+              Optional.of(new IntervalRing(step.look().prediction().spread()))));
+    }
+    inside.add(facts(step));
+    step.advice().forEach(sentence -> inside.add(new Sentence(sentence)));
+    return new Section(
+        Integer.toString(step.number()),
+        Label.of(step.area()) + ": " + step.kind().heading().toLowerCase(Locale.ROOT),
+        inside);
+  }
+
+  private static List<Block> passes(Ladder ladder, PaintColour colours) {
+    List<Block> passes = new ArrayList<>();
+    ladder
+        .letDown()
+        .ifPresent(
+            some -> {
+              passes.add(new Sentence("First let down, in a pot of its own:"));
+              passes.add(RecipeDrops.of(some.drops(), colours));
+            });
+    int number = 1;
+    for (Rung rung : ladder.rungs()) {
+      String keep = rung.keep() == 0 ? "" : " Keep " + rung.keep() + " of the pot before, and add:";
+      String down = rung.letDown() == 0 ? "" : " (" + rung.letDown() + " of the let-down)";
+      String text = String.format(Locale.ROOT, "over %.0f %%.", 100 * rung.coverage());
+      passes.add(Facts.none().and("Pass " + number++, text + keep + down));
+      passes.add(RecipeDrops.of(rung.add(), colours));
+    }
+    return passes;
+  }
+
+  /** Dots are for pots that one counts by eye; a hull takes hundreds of drops. */
+  private Drops drops(Mix pot) {
+    PaintColour colours = new PaintColour(light);
+    return new Drops(
+        pot.parts().stream()
+            .map(
+                part ->
+                    Drops.Row.of(
+                        part.drops(), part.paint().name(), colour(part.paint(), colours), part.millilitres()))
+            .toList());
+  }
+
+  private static Optional<ScreenColour> colour(Paint paint, PaintColour colours) {
+    return paint.masstone().isEmpty() ? Optional.empty() : colours.of(paint);
+  }
+
+  private static Facts facts(PlanStep step) {
+    Facts facts = Facts.none();
+    if (step.work().ladder().isEmpty() && !step.work().coats().isEmpty()) {
+      Coat coat = step.work().coats().get(0);
+      facts =
+          facts.and(
+              "Paint",
+              Markup.number(coat.coats())
+                  + (coat.coats() == 1 ? " coat, " : " coats, ")
+                  + coat.thinning());
+      facts =
+          facts.and(
+              "Amount",
+              Volume.words(step.work().amount(), Plan.thinner(step).orElse("thinner")));
+    }
+    return step.kind().isClear()
+        ? facts
+        : facts.and(
+            "How sure", Sayings.interval(step.look().prediction().intervalDeltaE00()));
+  }
+
+  private Section needs() {
+    Facts facts = Facts.none();
+    for (Needs.OfPaint paint : plan.needs().paints()) {
+      facts = facts.and(Volume.words(paint.millilitres()), Label.of(paint.name()));
+    }
+    for (Map.Entry<String, Double> thinner : plan.needs().thinners().entrySet()) {
+      facts = facts.and(Volume.words(thinner.getValue()), thinner.getKey());
+    }
+    return new Section("", "It takes in all", List.of(facts));
+  }
+}

@@ -1,0 +1,247 @@
+package io.github.swatchwright.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.calibrate.NextCard;
+import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.Rung;
+import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.plan.Look;
+import io.github.swatchwright.plan.Needs;
+import io.github.swatchwright.plan.Plan;
+import io.github.swatchwright.plan.PlanStep;
+import io.github.swatchwright.plan.ProjectArea;
+import io.github.swatchwright.plan.Sitting;
+import io.github.swatchwright.spectrum.Illuminant;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A plan as JSON: {@code steps} in the order of work, {@code areas} with their last colour, {@code
+ * amounts} and {@code thinners} in all, and the {@code calendar}.
+ *
+ * <pre>{@code
+ * {"light":"D65","project":"Harbour dredger",
+ *  "steps":[{"number":1,"area":"Hull","step":"base","done":false,
+ *            "coats":[{"mix":"Dredger grey:1","coats":2,"thinner":1,"coverage":1}],"worn":0,
+ *            "drops":[{"paint":"Dredger grey","drops":90}],
+ *            "millilitres":{"paint":4,"thinner":4},
+ *            "predicted":{…},"interval":{…},"advice":["…"]}],
+ *  "areas":[{"area":"Hull","squareCentimetres":420,"steps":[1],"predicted":{…},"interval":{…}}],
+ *  "amounts":[{"paint":"Dredger grey","millilitres":4.05,"drops":90,"missing":0,"owned":true}],
+ *  "thinners":[{"thinner":"acrylic thinner","millilitres":4}],
+ *  "calendar":[{"day":0,"part":"morning","start":"09:00","step":1,"firstCoat":1,"lastCoat":2}],
+ *  "cards":[…],"trials":[3],"cautions":[{"about":"flames","text":"…"}]}
+ * }</pre>
+ *
+ * <p>{@code day} counts from the first day at the bench, which also has its {@code date} when the
+ * project says when it starts. A step that is put in by the plan has no {@code task}, which else is
+ * its place in the area's list, from 1.
+ */
+public final class PlanJson {
+  private PlanJson() {}
+
+  /**
+   * The plan as a JSON object.
+   *
+   * @param plan what was planned
+   * @param light the light that it was planned for
+   */
+  public static String toText(Plan plan, Illuminant light) {
+    return JsonOutput.object(
+        json -> {
+          json.writeStringField("light", light.name());
+          json.writeStringField("project", plan.project().name());
+          json.writeArrayFieldStart("steps");
+          for (PlanStep step : plan.steps()) {
+            write(json, step);
+          }
+          json.writeEndArray();
+          writeAreas(json, plan);
+          write(json, plan.needs());
+          writeCalendar(json, plan);
+          if (plan.cards().isPresent()) {
+            write(json, plan.cards().get());
+          }
+          json.writeArrayFieldStart("trials");
+          for (PlanStep step : plan.trials()) {
+            json.writeNumber(step.number());
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("cautions");
+          for (Caution caution : plan.cautions()) {
+            json.writeStartObject();
+            json.writeStringField("about", caution.word());
+            json.writeStringField("text", caution.text());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+        });
+  }
+
+  private static void write(JsonGenerator json, PlanStep step) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("number", step.number());
+    JsonOutput.text(json, "area", step.area());
+    json.writeStringField("step", step.kind().word());
+    if (step.task().isPresent()) {
+      json.writeNumberField("task", step.task().getAsInt() + 1);
+    }
+    json.writeBooleanField("done", step.done());
+    json.writeArrayFieldStart("coats");
+    for (Coat coat : step.work().coats()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "mix", coat.mix().toText());
+      Rounded.field(json, "coats", coat.coats());
+      Rounded.field(json, "thinner", coat.thinner());
+      Rounded.field(json, "coverage", coat.coverage());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    Rounded.field(json, "worn", step.work().worn());
+    if (step.work().pot().isPresent()) {
+      json.writeArrayFieldStart("drops");
+      writeDrops(json, step.work().pot().get());
+      json.writeEndArray();
+    }
+    if (step.work().ladder().isPresent()) {
+      write(json, step.work().ladder().get());
+    }
+    json.writeObjectFieldStart("millilitres");
+    Rounded.field(json, "paint", step.work().amount().paintMillilitres());
+    Rounded.field(json, "thinner", step.work().amount().thinnerMillilitres());
+    json.writeEndObject();
+    Optional<String> thinner = Plan.thinner(step);
+    if (thinner.isPresent()) {
+      json.writeStringField("thinnedWith", thinner.get());
+    }
+    write(json, step.look());
+    json.writeArrayFieldStart("advice");
+    for (String sentence : step.advice()) {
+      json.writeString(sentence);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void writeDrops(JsonGenerator json, Mix mix) throws IOException {
+    for (Mix.Part part : mix.parts()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "paint", part.paint().name());
+      json.writeNumberField("drops", Math.round(part.drops()));
+      Rounded.field(json, "millilitres", part.millilitres());
+      json.writeEndObject();
+    }
+  }
+
+  private static void write(JsonGenerator json, Ladder ladder) throws IOException {
+    if (ladder.letDown().isPresent()) {
+      json.writeArrayFieldStart("letDown");
+      RecipeJson.writePaints(json, ladder.letDown().get().drops());
+      json.writeEndArray();
+    }
+    json.writeArrayFieldStart("rungs");
+    for (Rung rung : ladder.rungs()) {
+      json.writeStartObject();
+      json.writeNumberField("keep", rung.keep());
+      json.writeArrayFieldStart("add");
+      RecipeJson.writePaints(json, rung.add());
+      json.writeEndArray();
+      json.writeNumberField("addLetDown", rung.letDown());
+      ColourJson.write(json, rung.prediction());
+      Rounded.field(json, "coverage", rung.coverage());
+      Rounded.field(json, "potMillilitres", rung.potMillilitres());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void write(JsonGenerator json, Look look) throws IOException {
+    ColourJson.write(json, look.prediction());
+    if (look.wanted().isPresent()) {
+      ColourJson.write(json, "wanted", look.wanted().get());
+    }
+    if (look.measured().isPresent()) {
+      ColourJson.write(json, "measured", look.measured().get());
+    }
+    if (look.offBy().isPresent()) {
+      Rounded.field(json, "offBy", look.offBy().getAsDouble());
+    }
+  }
+
+  private static void writeAreas(JsonGenerator json, Plan plan) throws IOException {
+    json.writeArrayFieldStart("areas");
+    for (ProjectArea area : plan.project().areas()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "area", area.name());
+      Rounded.field(json, "squareCentimetres", area.squareCentimetres());
+      json.writeArrayFieldStart("steps");
+      for (PlanStep step : plan.stepsOf(area.name())) {
+        json.writeNumber(step.number());
+      }
+      json.writeEndArray();
+      write(json, plan.lookOf(area.name()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void write(JsonGenerator json, Needs needs) throws IOException {
+    json.writeArrayFieldStart("amounts");
+    for (Needs.OfPaint paint : needs.paints()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "paint", paint.name());
+      Rounded.field(json, "millilitres", paint.millilitres());
+      json.writeNumberField("drops", paint.drops());
+      if (paint.left().isPresent()) {
+        Rounded.field(json, "left", paint.left().getAsDouble());
+      }
+      Rounded.field(json, "missing", paint.missingMillilitres());
+      json.writeBooleanField("owned", paint.owned());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("thinners");
+    for (Map.Entry<String, Double> thinner : needs.thinners().entrySet()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "thinner", thinner.getKey());
+      Rounded.field(json, "millilitres", thinner.getValue());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void writeCalendar(JsonGenerator json, Plan plan) throws IOException {
+    json.writeArrayFieldStart("calendar");
+    for (Sitting sitting : plan.calendar()) {
+      json.writeStartObject();
+      json.writeNumberField("day", sitting.day());
+      if (plan.project().starts().isPresent()) {
+        json.writeStringField(
+            "date", plan.project().starts().get().plusDays(sitting.day()).toString());
+      }
+      json.writeStringField("part", sitting.part().word());
+      json.writeStringField("start", sitting.startTime());
+      json.writeNumberField("step", sitting.step());
+      json.writeNumberField("firstCoat", sitting.firstCoat());
+      json.writeNumberField("lastCoat", sitting.lastCoat());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void write(JsonGenerator json, NextCards cards) throws IOException {
+    Rounded.field(json, "expectedWithoutCards", cards.expectedDeltaE00());
+    json.writeArrayFieldStart("cards");
+    for (NextCard card : cards.cards()) {
+      json.writeStartObject();
+      RecipeJson.write(json, card.recipe());
+      Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}

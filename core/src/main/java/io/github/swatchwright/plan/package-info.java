@@ -1,0 +1,13 @@
+/**
+ * A model's steps in order: what to mix, what to spray over what and when, and how each area will
+ * look after each step, from a {@link io.github.swatchwright.plan.Project} that says what is
+ * wanted.
+ *
+ * <p>The order is checked with the rules of {@link io.github.swatchwright.coat.SolventRules}: where
+ * a thinner would lift what lies below, a varnish is put in between, with the reason. Working times
+ * are common practice of the trade, without a source: labels win.
+ */
+@NullMarked
+package io.github.swatchwright.plan;
+
+import org.jspecify.annotations.NullMarked;
