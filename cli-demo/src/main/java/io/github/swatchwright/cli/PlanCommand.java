@@ -113,14 +113,14 @@ final class PlanCommand implements Command {
       return new Done(some.step, Optional.empty());
     }
     GivenColour colour = ColourArgument.parse(some.measured, shelf, reference, output);
-    return new Done(
-        some.step, Optional.of(new Done.Measured(colour.swatch(), colour.error())));
+    return new Done(some.step, Optional.of(new Done.Measured(colour.swatch(), colour.error())));
   }
 
   /** A photo is looked for beside the project that names it. */
   private Swatch photo(Path project, String text) {
     if (ColourNotation.of(text) != ColourNotation.PHOTO) {
-      throw new IllegalArgumentException("is '" + text + "', must be of the form photo.jpg@x,y,w,h");
+      throw new IllegalArgumentException(
+          "is '" + text + "', must be of the form photo.jpg@x,y,w,h");
     }
     Path folder = project.toAbsolutePath().getParent();
     String beside = folder == null ? text : folder.resolve(text).toString();

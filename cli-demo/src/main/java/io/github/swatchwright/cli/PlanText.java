@@ -72,8 +72,8 @@ record PlanText(Output output, Plan plan) {
     missing.forEach(paint -> output.line("  %s", inWords(paint)));
     if (bare) {
       output.line(
-          "  No primer is planned for: %s. Wash the plastic with soap and let it dry; on bare plastic"
-              + " acrylic rubs off.",
+          "  No primer is planned for: %s. Wash the plastic with soap and let it dry; on bare"
+              + " plastic acrylic rubs off.",
           String.join(", ", plan.withoutPrimer()));
     }
     plan.cards().ifPresent(this::print);
@@ -194,16 +194,15 @@ record PlanText(Output output, Plan plan) {
   private void print(Ladder ladder) {
     ladder
         .letDown()
-        .ifPresent(some -> output.line("      First let down, in a pot of its own: %s", drops(some.drops())));
+        .ifPresent(
+            some ->
+                output.line("      First let down, in a pot of its own: %s", drops(some.drops())));
     int number = 1;
     for (Rung rung : ladder.rungs()) {
       List<String> parts = new ArrayList<>();
       if (rung.keep() > 0) {
         parts.add(
-            "keep "
-                + rung.keep()
-                + (rung.keep() == 1 ? " drop" : " drops")
-                + " of the pot before");
+            "keep " + rung.keep() + (rung.keep() == 1 ? " drop" : " drops") + " of the pot before");
       }
       if (!rung.add().isEmpty()) {
         parts.add((rung.keep() > 0 ? "add " : "") + drops(rung.add()));
@@ -298,8 +297,8 @@ record PlanText(Output output, Plan plan) {
     if (!plan.toDo().isEmpty()) {
       output.line("");
       output.line(
-          "Measure an area when it is dry, then: plan … --done N --measured COLOUR, and what is left"
-              + " is worked out from what is really there.");
+          "Measure an area when it is dry, then: plan … --done N --measured COLOUR, and what is"
+              + " left is worked out from what is really there.");
     }
   }
 }

@@ -36,6 +36,7 @@ class EveryCommandTest {
           "correct White:6,Black:2 --measured #C3907F --target #B47A68",
           "ladder Black White --rungs 3",
           "coat --base #808080 --coats White:2",
+          "plan */plan.json",
           "sample */photo.png",
           "calibrate */cards.json --out */better.json",
           "shelf",

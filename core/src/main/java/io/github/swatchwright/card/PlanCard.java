@@ -61,7 +61,8 @@ public final class PlanCard {
     return new Section(
         "",
         "When",
-        List.of(facts, new Sentence("Waits are the usual ones at room temperature; the label wins.")));
+        List.of(
+            facts, new Sentence("Waits are the usual ones at room temperature; the label wins.")));
   }
 
   private Optional<Section> before() {
@@ -91,7 +92,9 @@ public final class PlanCard {
       facts =
           facts.and(
               "On scrap",
-              "step " + step.number() + ": a strip with one coat, two and three, painted like the "
+              "step "
+                  + step.number()
+                  + ": a strip with one coat, two and three, painted like the "
                   + step.area());
     }
     if (!plan.withoutPrimer().isEmpty()) {
@@ -115,8 +118,7 @@ public final class PlanCard {
       inside.add(
           new Colours(
               List.of(
-                  new SwatchBlock.Named(
-                      "Then", new ScreenColour(step.look().prediction().lab()))),
+                  new SwatchBlock.Named("Then", new ScreenColour(step.look().prediction().lab()))),
               Optional.of(new IntervalRing(step.look().prediction().spread()))));
     }
     inside.add(facts(step));
@@ -155,7 +157,10 @@ public final class PlanCard {
             .map(
                 part ->
                     Drops.Row.of(
-                        part.drops(), part.paint().name(), colour(part.paint(), colours), part.millilitres()))
+                        part.drops(),
+                        part.paint().name(),
+                        colour(part.paint(), colours),
+                        part.millilitres()))
             .toList());
   }
 
@@ -175,13 +180,11 @@ public final class PlanCard {
                   + coat.thinning());
       facts =
           facts.and(
-              "Amount",
-              Volume.words(step.work().amount(), Plan.thinner(step).orElse("thinner")));
+              "Amount", Volume.words(step.work().amount(), Plan.thinner(step).orElse("thinner")));
     }
     return step.kind().isClear()
         ? facts
-        : facts.and(
-            "How sure", Sayings.interval(step.look().prediction().intervalDeltaE00()));
+        : facts.and("How sure", Sayings.interval(step.look().prediction().intervalDeltaE00()));
   }
 
   private Section needs() {

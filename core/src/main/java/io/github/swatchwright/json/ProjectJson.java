@@ -37,7 +37,8 @@ import java.util.stream.Collectors;
  *    {"step":"filter","paint":"Blue filter","coats":2,"thinner":15}]}]}
  * }</pre>
  *
- * <p>The file format's page lists all fields. Photos are named in targets and read by whoever calls.
+ * <p>The file format's page lists all fields. Photos are named in targets and read by whoever
+ * calls.
  */
 public final class ProjectJson {
   private static final DocumentHead HEAD = new DocumentHead("swatchwright-plan", 1);
@@ -103,8 +104,7 @@ public final class ProjectJson {
     JsonFields fields = element.fields("weekdays", "weekends");
     return element.make(
         () ->
-            new BenchHours(
-                parts(fields.optional("weekdays")), parts(fields.optional("weekends"))));
+            new BenchHours(parts(fields.optional("weekdays")), parts(fields.optional("weekends"))));
   }
 
   private static Set<DayPart> parts(Optional<JsonElement> list) {
@@ -140,8 +140,19 @@ public final class ProjectJson {
   private Task task(JsonElement element) {
     JsonFields fields =
         element.fields(
-            "step", "paint", "mix", "target", "from", "to", "rungs", "for", "coats", "thinner",
-            "coverage", "worn", "finish");
+            "step",
+            "paint",
+            "mix",
+            "target",
+            "from",
+            "to",
+            "rungs",
+            "for",
+            "coats",
+            "thinner",
+            "coverage",
+            "worn",
+            "finish");
     StepKind kind = fields.required("step").oneOf(StepKind.askable(), StepKind::word);
     Aim aim = aim(element, fields);
     OptionalInt coats =
@@ -150,9 +161,7 @@ public final class ProjectJson {
             .map(some -> OptionalInt.of(some.wholeNumber(1, Task.MOST_COATS)))
             .orElse(OptionalInt.empty());
     Optional<Finish> finish =
-        fields
-            .optional("finish")
-            .map(some -> some.oneOf(List.of(Finish.values()), Finish::word));
+        fields.optional("finish").map(some -> some.oneOf(List.of(Finish.values()), Finish::word));
     return element.make(
         () ->
             new Task(
@@ -201,9 +210,7 @@ public final class ProjectJson {
     Shade to = shade(fields.required("to"));
     int rungs = fields.required("rungs").wholeNumber(2, LadderRequest.MOST_RUNGS);
     Optional<Subject> subject =
-        fields
-            .optional("for")
-            .map(some -> some.oneOf(List.of(Subject.values()), Subject::word));
+        fields.optional("for").map(some -> some.oneOf(List.of(Subject.values()), Subject::word));
     return step.make(() -> new Aim.OfLadder(from, to, rungs, subject));
   }
 

@@ -59,11 +59,10 @@ record AreaPlanner(Tools tools, ProjectArea area) {
     }
     int lower = harm.lower().getAsInt();
     Wish harmful = order.get(harm.upper());
-    boolean fromGroundUp = order.get(lower).task().kind().ordinal() <= StepKind.BASE.ordinal();
+    boolean fromGroundUp = order.get(lower).task().kind().isGround();
     boolean ofChips =
         harmful.task().worn() > 0 || harmful.task().kind() == StepKind.CHIPPING_MEDIUM;
-    boolean intoChips =
-        lower > 0 && order.get(lower - 1).task().kind() == StepKind.CHIPPING_MEDIUM;
+    boolean intoChips = lower > 0 && order.get(lower - 1).task().kind() == StepKind.CHIPPING_MEDIUM;
     return !fromGroundUp && !ofChips && !intoChips;
   }
 

@@ -17,16 +17,15 @@ record AreaStart(Layers layers, Optional<PlanStep> last) {
   }
 
   /** After the steps that are done, with the colours that were measured. */
-  static AreaStart after(ProjectArea area, List<PlanStep> done, List<Optional<Done.Measured>> seen) {
+  static AreaStart after(
+      ProjectArea area, List<PlanStep> done, List<Optional<Done.Measured>> seen) {
     Layers layers = Layers.on(area.bare());
     for (int i = 0; i < done.size(); i++) {
       List<Coat> coats = done.get(i).work().coats();
       layers = layers.with(coats);
       if (seen.get(i).isPresent()) {
         Done.Measured colour = seen.get(i).get();
-        layers =
-            layers.seenAs(
-                new Base.OfSwatch(colour.swatch(), colour.error()));
+        layers = layers.seenAs(new Base.OfSwatch(colour.swatch(), colour.error()));
       } else if (done.get(i).kind() == StepKind.CORRECTION) {
         layers = layers.seenAs(Tools.asBase(done.get(i).look().prediction()));
       }

@@ -29,7 +29,9 @@ final class AreaWalk {
   private final ProjectArea area;
   private final List<PlanStep> steps = new ArrayList<>();
 
-  /** For each coat that lies on the area, the place in the order that it comes from; −1 for none. */
+  /**
+   * For each coat that lies on the area, the place in the order that it comes from; −1 for none.
+   */
   private final List<Integer> origins = new ArrayList<>();
 
   private Layers layers;
@@ -80,7 +82,9 @@ final class AreaWalk {
     }
     Painted painted = painted(wish);
     if (task.worn() > 0 && !overChippingMedium() && wantsChippingMedium(painted, wish)) {
-      addClear(ClearCoats.chippingMedium(), StepKind.CHIPPING_MEDIUM,
+      addClear(
+          ClearCoats.chippingMedium(),
+          StepKind.CHIPPING_MEDIUM,
           "Put in so that the next coat can be worn off in chips.");
     }
     if (overChippingMedium()) {
@@ -108,7 +112,13 @@ final class AreaWalk {
 
   private IllegalArgumentException refusal(Wish wish, String why, Throwable cause) {
     return new IllegalArgumentException(
-        area.name() + ", step " + (wish.index() + 1) + " (" + wish.task().kind().word() + "): " + why,
+        area.name()
+            + ", step "
+            + (wish.index() + 1)
+            + " ("
+            + wish.task().kind().word()
+            + "): "
+            + why,
         cause);
   }
 
@@ -148,7 +158,9 @@ final class AreaWalk {
     if (coat.medium() != Medium.ACRYLIC && coat.medium() != Medium.WATER) {
       throw refusal(
           wish,
-          "water doesn't get through " + coat.medium().word() + " to the chipping medium; take an"
+          "water doesn't get through "
+              + coat.medium().word()
+              + " to the chipping medium; take an"
               + " acrylic",
           null);
     }
@@ -228,7 +240,9 @@ final class AreaWalk {
             ? painted.ladder().get().rungs().stream()
                 .map(rung -> rung.amount())
                 .reduce(PaintAmount.NONE, PaintAmount::plus)
-            : painted.coats().stream().map(this::amount).reduce(PaintAmount.NONE, PaintAmount::plus);
+            : painted.coats().stream()
+                .map(this::amount)
+                .reduce(PaintAmount.NONE, PaintAmount::plus);
     Optional<Mix> pot =
         painted.ladder().isPresent() || worn.isEmpty()
             ? Optional.empty()
@@ -299,12 +313,7 @@ final class AreaWalk {
     return layers.notes(coats).stream()
         .filter(note -> note.verdict() == SolventVerdict.CAREFUL)
         .filter(note -> !note.lowerPaint().equals(ClearCoats.CHIPPING_MEDIUM))
-        .map(
-            note ->
-                "Care: "
-                    + note.rule().reason()
-                    + ". "
-                    + note.rule().remedy())
+        .map(note -> "Care: " + note.rule().reason() + ". " + note.rule().remedy())
         .distinct()
         .toList();
   }

@@ -29,8 +29,7 @@ record CoatFitting(Tools tools, Task task) {
    */
   Painted fit(Painted planned, Layers below, Lab wanted) {
     Coat as = planned.coats().get(0);
-    Function<Coat, Lab> onTop =
-        tools.predictor().onTop(below.known(), below.since());
+    Function<Coat, Lab> onTop = tools.predictor().onTop(below.known(), below.since());
     double plannedOff = off(as, onTop, wanted);
     Coat best = as;
     double bestOff = plannedOff;

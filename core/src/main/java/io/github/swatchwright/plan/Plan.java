@@ -52,7 +52,9 @@ public record Plan(
   /** The cautions that concern the work that is left, each once. */
   public List<Caution> cautions() {
     Set<Medium> media = new LinkedHashSet<>();
-    toDo().stream().flatMap(step -> step.work().coats().stream()).forEach(c -> media.add(c.medium()));
+    toDo().stream()
+        .flatMap(step -> step.work().coats().stream())
+        .forEach(c -> media.add(c.medium()));
     return Caution.forMedia(media);
   }
 

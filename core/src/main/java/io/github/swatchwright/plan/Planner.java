@@ -79,8 +79,7 @@ public final class Planner {
     List<Swatch> targets = new ArrayList<>();
     for (PlanStep step : steps) {
       if (!step.done() && step.kind() == StepKind.BASE && step.task().isPresent()) {
-        Aim aim =
-            project.area(step.area()).tasks().get(step.task().getAsInt()).aim();
+        Aim aim = project.area(step.area()).tasks().get(step.task().getAsInt()).aim();
         Lab expected = step.look().prediction().lab();
         targets.add(aim instanceof Aim.OfColour some ? some.swatch() : Tools.asSwatch(expected));
       }
@@ -88,8 +87,7 @@ public final class Planner {
     if (targets.isEmpty()) {
       return Optional.empty();
     }
-    NextCards found =
-        CardAdvisor.of(optics, CardErrors.USUAL).forTargets(targets, testCards);
+    NextCards found = CardAdvisor.of(optics, CardErrors.USUAL).forTargets(targets, testCards);
     return found.cards().isEmpty() ? Optional.empty() : Optional.of(found);
   }
 }

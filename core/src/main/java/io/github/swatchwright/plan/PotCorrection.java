@@ -52,8 +52,7 @@ record PotCorrection(Tools tools, ProjectArea area) {
         Corrector.of(tools.optics(), tools.light())
             .correct(pot, measured.swatch(), measured.error(), Tools.asSwatch(wanted));
     boolean afresh = correction.startAfresh();
-    Lab then =
-        afresh ? correction.fresh().orElseThrow().predicted() : correction.predicted();
+    Lab then = afresh ? correction.fresh().orElseThrow().predicted() : correction.predicted();
     double expected =
         afresh
             ? correction.fresh().orElseThrow().expectedDeltaE00()
@@ -72,22 +71,16 @@ record PotCorrection(Tools tools, ProjectArea area) {
     Coat first = base.top().orElseThrow();
     Coat coat = new Coat(mix, first.coats(), first.thinner(), first.coverage());
     PaintAmount amount =
-        PaintAmount.of(
-            area.squareCentimetres(), coat.coats(), coat.thinner(), tools.application());
+        PaintAmount.of(area.squareCentimetres(), coat.coats(), coat.thinner(), tools.application());
     Prediction ofShelf = MixPredictor.of(tools.optics(), tools.light()).predict(mix);
-    Prediction prediction =
-        new Prediction(ofShelf.reflectance(), ofShelf.spread().about(then));
+    Prediction prediction = new Prediction(ofShelf.reflectance(), ofShelf.spread().about(then));
     return new PlanStep(
         0,
         area.name(),
         OptionalInt.empty(),
         StepKind.CORRECTION,
         new Work(
-            List.of(coat),
-            Optional.of(AreaWalk.whole(mix, amount)),
-            Optional.empty(),
-            amount,
-            0),
+            List.of(coat), Optional.of(AreaWalk.whole(mix, amount)), Optional.empty(), amount, 0),
         new Look(prediction, Optional.of(wanted), Optional.empty()),
         false,
         advice);
@@ -125,7 +118,8 @@ record PotCorrection(Tools tools, ProjectArea area) {
     pot.parts().forEach(part -> drops.put(part.paint(), part.drops()));
     additions.forEach(
         some ->
-            drops.merge(named(drops, some.drops().paint()), (double) some.drops().count(), Double::sum));
+            drops.merge(
+                named(drops, some.drops().paint()), (double) some.drops().count(), Double::sum));
     List<Mix.Part> parts = new ArrayList<>();
     drops.forEach((paint, count) -> parts.add(new Mix.Part(paint, count)));
     return new Mix(parts);

@@ -108,7 +108,8 @@ record Progress(
         Lab wanted = step.look().wanted().orElse(step.look().prediction().lab());
         boolean clear = task.kind().isClear();
         wishes.add(
-            new Wish(index, task, clear ? Optional.empty() : Optional.of(wanted), Optional.empty()));
+            new Wish(
+                index, task, clear ? Optional.empty() : Optional.of(wanted), Optional.empty()));
       }
     }
     return wishes;
@@ -132,14 +133,14 @@ record Progress(
       }
       if (step.work().passes() > 0) {
         calendar.add(
-          new Sitting(
-              Timetable.day(job.minute()),
-              Timetable.part(job.minute()),
-              Timetable.minuteOfDay(job.minute()),
-              numbers.get(key),
-              job.firstCoat(),
-              job.lastCoat(),
-              step.work().passes()));
+            new Sitting(
+                Timetable.day(job.minute()),
+                Timetable.part(job.minute()),
+                Timetable.minuteOfDay(job.minute()),
+                numbers.get(key),
+                job.firstCoat(),
+                job.lastCoat(),
+                step.work().passes()));
       }
     }
     return new Progress(tools, project, List.copyOf(done), List.copyOf(open), calendar);

@@ -64,6 +64,11 @@ public enum StepKind {
     return this == CHIPPING_MEDIUM || this == VARNISH || this == SEAL;
   }
 
+  /** Whether everything else stands on it, so that nothing is moved below it. */
+  public boolean isGround() {
+    return this == PRIMER || this == PRE_HIGHLIGHT || this == BASE;
+  }
+
   /** Whether what lies below is meant to shine through. */
   public boolean isTranslucent() {
     return this == WHITEWASH || this == FILTER || this == WASH;

@@ -33,7 +33,8 @@ public record Task(
   /** Refuses numbers out of range, and what makes no sense together. */
   public Task {
     if (!StepKind.askable().contains(kind)) {
-      throw new IllegalArgumentException("step is " + kind.word() + ", which a plan puts in itself");
+      throw new IllegalArgumentException(
+          "step is " + kind.word() + ", which a plan puts in itself");
     }
     coats.ifPresent(count -> Require.within("coats", count, 1, MOST_COATS));
     thinner.ifPresent(some -> Require.within("thinner", some, 0, MOST_THINNER));

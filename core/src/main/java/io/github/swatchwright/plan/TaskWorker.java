@@ -187,7 +187,8 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     PotRule pot =
         usual.withMostDrops(
             (int)
-                Math.min(PotRule.LARGEST_POT, Math.max(usual.mostDrops(), Math.ceil(ROOM * drops))));
+                Math.min(
+                    PotRule.LARGEST_POT, Math.max(usual.mostDrops(), Math.ceil(ROOM * drops))));
     LadderRequest request =
         LadderRequest.between(shades.from(), shades.to(), shades.rungs())
             .withBase(base)
@@ -200,8 +201,7 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
       Coat one = Coat.of(rung.pot());
       double hides = Math.ceil(tools.predictor().coatsToHide(one) - 0.05);
       coats.add(
-          new Coat(
-              rung.pot(), Math.max(1, Math.min(HidingCoats.MOST, hides)), 0, rung.coverage()));
+          new Coat(rung.pot(), Math.max(1, Math.min(HidingCoats.MOST, hides)), 0, rung.coverage()));
     }
     return new Painted(
         coats,

@@ -96,8 +96,7 @@ final class Timetable {
     List<Coat> then = next.map(some -> some.work().coats()).orElse(List.of());
     boolean care =
         CoatOrder.check(area.bare(), Layers.joined(below, then)).stream()
-            .anyMatch(
-                note -> note.coat() > below.size() && note.verdict() != SolventVerdict.SAFE);
+            .anyMatch(note -> note.coat() > below.size() && note.verdict() != SolventVerdict.SAFE);
     return (int) Math.round(60 * (care ? wait.mostHours() : wait.leastHours()));
   }
 

@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 record Wish(int index, Task task, Optional<Lab> wanted, Optional<String> moved) {
   private static final String FIRST =
-      "Moved to the front: %s has to hold on to the bare surface, below everything else.";
+      "Moved to the front: a primer has to hold on to the bare surface, below everything else.";
 
   /** An area's tasks in the order asked for, but with primer and pre-highlight at the bottom. */
   static List<Wish> of(ProjectArea area) {
@@ -25,13 +25,17 @@ record Wish(int index, Task task, Optional<Lab> wanted, Optional<String> moved) 
       wishes.add(new Wish(wishes.size(), task, Optional.empty(), Optional.empty()));
     }
     List<Wish> sorted = new ArrayList<>(wishes);
-    sorted.sort(Comparator.comparingInt(wish -> Math.min(2, wish.task.kind().ordinal())));
+    sorted.sort(Comparator.comparingInt(wish -> layer(wish.task.kind())));
     sorted.replaceAll(
         wish ->
             wish.task.kind() == StepKind.PRIMER && wishes.indexOf(wish) > sorted.indexOf(wish)
-                ? wish.movedBecause(String.format(FIRST, "a primer"))
+                ? wish.movedBecause(FIRST)
                 : wish);
     return sorted;
+  }
+
+  private static int layer(StepKind kind) {
+    return kind == StepKind.PRIMER ? 0 : kind == StepKind.PRE_HIGHLIGHT ? 1 : 2;
   }
 
   Wish movedBecause(String why) {

@@ -18,11 +18,7 @@ import java.util.Optional;
  * @param worn share of it that is worn off again, 0 to below 1
  */
 public record Work(
-    List<Coat> coats,
-    Optional<Mix> pot,
-    Optional<Ladder> ladder,
-    PaintAmount amount,
-    double worn) {
+    List<Coat> coats, Optional<Mix> pot, Optional<Ladder> ladder, PaintAmount amount, double worn) {
   /** Copies the list. */
   public Work {
     coats = List.copyOf(coats);

@@ -28,6 +28,12 @@ import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionColour;
+import io.github.swatchwright.plan.Aim;
+import io.github.swatchwright.plan.Planner;
+import io.github.swatchwright.plan.Project;
+import io.github.swatchwright.plan.ProjectArea;
+import io.github.swatchwright.plan.StepKind;
+import io.github.swatchwright.plan.Task;
 import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.charset.StandardCharsets;
@@ -36,6 +42,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,8 +74,27 @@ class CardsTest {
           sample(30),
           ladder(),
           coats(),
+          plan(),
           ComparisonCard.of(
               GREEN.lab(), RED.lab(), Ciede2000.STANDARD.compare(GREEN.lab(), RED.lab()), LIGHT));
+
+  /** Of all paints of the hostile shelf, in areas with names as bad as allowed. */
+  private static Card plan() {
+    List<Task> tasks =
+        List.of(
+            Task.of(StepKind.BASE, new Aim.OfMix(mixOfAll())),
+            Task.of(StepKind.WHITEWASH, new Aim.OfMix(mixOfAll())).withWorn(0.2),
+            Task.of(
+                StepKind.LADDER,
+                new Aim.OfLadder(
+                    new Shade.OfColour(GREEN), new Shade.OfColour(RED), 3, Optional.empty())));
+    Project project =
+        Project.of(
+            "</style><script>alert(1)</script>",
+            List.of(new ProjectArea("<b>&amp;", 20, ProjectArea.BARE_PLASTIC, tasks)));
+    return PlanCard.of(
+        Planner.of(OPTICS, TristimulusWeights.D65).withTestCards(1).plan(project), LIGHT);
+  }
 
   private static MatchResult match() {
     MatchResult found =

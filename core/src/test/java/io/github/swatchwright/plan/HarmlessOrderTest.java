@@ -63,8 +63,7 @@ class HarmlessOrderTest {
   private static boolean openChips(List<PlanStep> steps) {
     for (int i = 1; i < steps.size(); i++) {
       boolean chips =
-          steps.get(i).work().worn() > 0
-              && steps.get(i - 1).kind() == StepKind.CHIPPING_MEDIUM;
+          steps.get(i).work().worn() > 0 && steps.get(i - 1).kind() == StepKind.CHIPPING_MEDIUM;
       boolean sealed =
           i + 1 < steps.size()
               && (steps.get(i + 1).kind() == StepKind.SEAL
@@ -80,7 +79,6 @@ class HarmlessOrderTest {
   void noneOf500RandomPlansPutsASolventOnWhatItLiftsAndNoSealIsForNothing() {
     RandomProjects projects = new RandomProjects(20);
     int planned = 0;
-    int refused = 0;
     int seals = 0;
     int moved = 0;
     while (planned < 500) {
@@ -90,7 +88,6 @@ class HarmlessOrderTest {
         plan = PLANNER.plan(project);
       } catch (IllegalArgumentException e) {
         assertThat(e).hasMessageStartingWith("Area, step ");
-        refused++;
         continue;
       }
       planned++;
@@ -110,7 +107,6 @@ class HarmlessOrderTest {
       moved += (int) steps.stream().filter(s -> s.advice().toString().contains("Moved")).count();
     }
 
-    System.out.println(planned + " " + refused + " " + seals + " " + moved);
     // So that the above was put to the test at all.
     assertThat(seals).isGreaterThan(100);
     assertThat(moved).isPositive();

@@ -1,5 +1,6 @@
 package io.github.swatchwright.plan;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Medium;
@@ -7,7 +8,6 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.paint.Use;
-import io.github.swatchwright.colour.Lab;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -30,8 +30,7 @@ final class RandomProjects {
     List<Paint> paints = new ArrayList<>();
     for (Medium medium : Medium.values()) {
       double l = 30 + 10 * medium.ordinal();
-      paints.add(
-          Paint.of(medium.word() + " paint", medium, new Swatch.OfLab(Lab.ofD65(l, 5, 10))));
+      paints.add(Paint.of(medium.word() + " paint", medium, new Swatch.OfLab(Lab.ofD65(l, 5, 10))));
       paints.add(
           Paint.of(medium.word() + " wash", medium, new Swatch.OfLab(Lab.ofD65(l - 15, 5, 5)))
               .withUse(Use.WASH));
@@ -61,8 +60,7 @@ final class RandomProjects {
     }
     if (kind == StepKind.VARNISH) {
       String varnish = random.nextBoolean() ? "acrylic varnish" : "lacquer varnish";
-      return Task.of(
-          kind, random.nextBoolean() ? new Aim.Usual() : new Aim.OfMix(mix(varnish)));
+      return Task.of(kind, random.nextBoolean() ? new Aim.Usual() : new Aim.OfMix(mix(varnish)));
     }
     boolean wash = kind == StepKind.WASH || kind == StepKind.FILTER;
     Task task = Task.of(kind, new Aim.OfMix(mix(medium + (wash ? " wash" : " paint"))));

@@ -58,8 +58,7 @@ final class SimulatedPainter {
       double factor = 1 + sd * normal();
       if (!coat.isVarnish()) {
         Mix mix = step.work().pot().orElse(coat.mix());
-        boolean wrong =
-            potIsToGoWrong && step.kind() == StepKind.BASE && mix.parts().size() > 1;
+        boolean wrong = potIsToGoWrong && step.kind() == StepKind.BASE && mix.parts().size() > 1;
         OpticalConstants constants = mixed(mix, wrong);
         areas.computeIfPresent(
             step.area(),
