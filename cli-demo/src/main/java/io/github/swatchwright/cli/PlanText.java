@@ -30,6 +30,9 @@ import java.util.stream.Collectors;
  * @param plan what was planned
  */
 record PlanText(Output output, Plan plan) {
+  /** A gain that shows in the figures as they are printed, ΔE00. */
+  private static final double WORTH_SAYING = 0.1;
+
   void print() {
     output.line(plan.project().name());
     printWhen();
@@ -99,6 +102,9 @@ record PlanText(Output output, Plan plan) {
   private void print(NextCards cards) {
     double before = cards.expectedDeltaE00();
     for (NextCard card : cards.cards()) {
+      if (before - card.expectedDeltaE00() < WORTH_SAYING) {
+        return;
+      }
       output.line(
           "  Paint a test card of %s, dry, and measure it: the base coats may then be expected"
               + " within ΔE00 %.1f in place of %.1f.",

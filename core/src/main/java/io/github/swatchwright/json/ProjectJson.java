@@ -34,7 +34,7 @@ import java.util.stream.Collectors;
  *  "areas":[{"name":"Hull","squareCentimetres":420,"steps":[
  *    {"step":"base","target":{"srgb":"#5B6468"}},
  *    {"step":"whitewash","mix":"Titanium white:6, Deckhouse cream:1","coats":2,"worn":0.15},
- *    {"step":"filter","paint":"Blue filter","coats":2,"thinner":15}]}]}
+ *    {"step":"filter","paint":"Blue filter","coats":2}]}]}
  * }</pre>
  *
  * <p>The file format's page lists all fields. Photos are named in targets and read by whoever

@@ -2,9 +2,9 @@ package io.github.swatchwright.plan;
 
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.coat.Caution;
+import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.Thinner;
-import io.github.swatchwright.paint.Medium;
-import java.util.LinkedHashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +26,9 @@ public record Plan(
     Optional<NextCards> cards) {
   /** A coat with a wider interval than this wants a trial on scrap (ΔE00 that anyone sees). */
   private static final double WIDE = 4;
+
+  /** And it is the coat that wants it when it widens the interval by so much. */
+  private static final double WIDER = 0.5;
 
   /** Copies the lists. */
   public Plan {
@@ -51,11 +54,13 @@ public record Plan(
 
   /** The cautions that concern the work that is left, each once. */
   public List<Caution> cautions() {
-    Set<Medium> media = new LinkedHashSet<>();
-    toDo().stream()
-        .flatMap(step -> step.work().coats().stream())
-        .forEach(c -> media.add(c.medium()));
-    return Caution.forMedia(media);
+    List<Coat> coats = toDo().stream().flatMap(step -> step.work().coats().stream()).toList();
+    Set<Caution> all = EnumSet.noneOf(Caution.class);
+    Caution.forCoats(coats).forEach(all::addAll);
+    if (!coats.isEmpty()) {
+      all.add(Caution.DATA_SHEET);
+    }
+    return List.copyOf(all);
   }
 
   /**
@@ -66,7 +71,17 @@ public record Plan(
     return toDo().stream()
         .filter(step -> step.kind().isTranslucent() && !step.work().coats().isEmpty())
         .filter(step -> step.look().prediction().intervalDeltaE00() >= WIDE)
+        .filter(step -> step.look().prediction().intervalDeltaE00() >= before(step) + WIDER)
         .toList();
+  }
+
+  /** The interval of the area before a step, 0 before the first. */
+  private double before(PlanStep step) {
+    return stepsOf(step.area()).stream()
+        .filter(earlier -> earlier.number() < step.number())
+        .reduce((first, second) -> second)
+        .map(earlier -> earlier.look().prediction().intervalDeltaE00())
+        .orElse(0.0);
   }
 
   /** The areas that are painted from bare plastic up without a primer. */

@@ -25,6 +25,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Turns a task into coats, given what lies below: how many, of which mix, how thin.
@@ -95,8 +96,8 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     if (kind.isTranslucent() || one.isVarnish()) {
       return 1;
     }
-    double hides = tools.predictor().coatsToHide(one);
-    int whole = (int) Math.max(1, Math.ceil(Math.min(hides, HidingCoats.MOST) - 0.05));
+    OptionalInt hides = HidingCoats.whole(tools.predictor().coatsToHide(one));
+    int whole = hides.orElse(Integer.MAX_VALUE);
     if (kind == StepKind.PRIMER || kind == StepKind.PRE_HIGHLIGHT) {
       return Math.min(MOST_THIN_COATS, whole);
     }
@@ -107,7 +108,7 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     if (whole > MOST_BASE_COATS) {
       advice.add(
           "It "
-              + (whole >= HidingCoats.MOST ? "never hides" : "needs " + whole + " coats to hide")
+              + (hides.isEmpty() ? "never hides" : "needs " + whole + " coats to hide")
               + "; "
               + MOST_BASE_COATS
               + " thin coats let what is below shine through. Put a coat of a paint that hides"
@@ -199,9 +200,8 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     List<Coat> coats = new ArrayList<>();
     for (Rung rung : ladder.rungs()) {
       Coat one = Coat.of(rung.pot());
-      double hides = Math.ceil(tools.predictor().coatsToHide(one) - 0.05);
-      coats.add(
-          new Coat(rung.pot(), Math.max(1, Math.min(HidingCoats.MOST, hides)), 0, rung.coverage()));
+      int hides = HidingCoats.whole(tools.predictor().coatsToHide(one)).orElse(HidingCoats.MOST);
+      coats.add(new Coat(rung.pot(), hides, 0, rung.coverage()));
     }
     return new Painted(
         coats,

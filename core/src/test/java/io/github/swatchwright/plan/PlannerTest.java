@@ -279,7 +279,7 @@ class PlannerTest {
     Task base = Task.of(StepKind.BASE, new Aim.OfColour(new Swatch.OfLab(grey)));
     Plan alone = PLANNER.plan(project(50, base));
     Lab then = alone.steps().get(0).look().prediction().lab();
-    Task known = task(StepKind.FILTER, "Blue filter").withThinner(20);
+    Task known = task(StepKind.FILTER, "Blue filter").withCoats(3);
     Lab cooler = PLANNER.plan(project(50, base, known)).lookOf("Hull").prediction().lab();
     Task filter = Task.of(StepKind.FILTER, new Aim.OfColour(new Swatch.OfLab(cooler)));
 
@@ -291,7 +291,7 @@ class PlannerTest {
     assertThat(Ciede2000.deltaE(then, cooler)).isGreaterThan(3);
     assertThat(found.look().offBy().orElseThrow()).isLessThan(0.5);
     assertThat(plan.cards().orElseThrow().cards()).hasSize(1);
-    assertThat(plan.cautions().stream().map(Enum::name)).contains("EXTRACTION", "FLAMES");
+    assertThat(plan.cautions().stream().map(Enum::name)).contains("FRESH_AIR", "FLAMES");
   }
 
   @Test
@@ -311,7 +311,7 @@ class PlannerTest {
             project(
                 50,
                 task(StepKind.BASE, "Deckhouse cream"),
-                task(StepKind.FILTER, "Blue filter").withCoats(4)));
+                task(StepKind.FILTER, "Blue filter").withCoats(40)));
 
     assertThat(plan.steps().get(1).advice().toString()).contains("thin it more");
     assertThat(plan.trials()).containsExactly(plan.steps().get(1));
