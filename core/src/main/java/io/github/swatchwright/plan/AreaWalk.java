@@ -106,20 +106,17 @@ final class AreaWalk {
     try {
       return new TaskWorker(tools, area, overHighlight).work(wish, layers);
     } catch (IllegalArgumentException e) {
-      throw refusal(wish, String.valueOf(e.getMessage()), e);
+      throw new IllegalArgumentException(place(wish) + e.getMessage(), e);
     }
   }
 
-  private IllegalArgumentException refusal(Wish wish, String why, Throwable cause) {
-    return new IllegalArgumentException(
-        area.name()
-            + ", step "
-            + (wish.index() + 1)
-            + " ("
-            + wish.task().kind().word()
-            + "): "
-            + why,
-        cause);
+  private IllegalArgumentException refusal(Wish wish, String why) {
+    return new IllegalArgumentException(place(wish) + why);
+  }
+
+  private String place(Wish wish) {
+    return String.format(
+        "%s, step %d (%s): ", area.name(), wish.index() + 1, wish.task().kind().word());
   }
 
   /** Whether the topmost coat has chips in it that water would go on making. */
@@ -140,8 +137,7 @@ final class AreaWalk {
     }
     Medium medium = painted.coats().get(0).medium();
     if (medium == Medium.LACQUER) {
-      throw refusal(
-          wish, "water doesn't get through lacquer to wear it off; take an acrylic", null);
+      throw refusal(wish, "water doesn't get through lacquer to wear it off; take an acrylic");
     }
     return medium == Medium.ACRYLIC || medium == Medium.WATER;
   }
@@ -153,7 +149,7 @@ final class AreaWalk {
     Coat coat = painted.coats().get(0);
     if (wish.task().worn() == 0) {
       throw refusal(
-          wish, "it goes over chipping medium: say how much is worn off, such as worn 0.15", null);
+          wish, "it goes over chipping medium: say how much is worn off, such as worn 0.15");
     }
     if (coat.medium() != Medium.ACRYLIC && coat.medium() != Medium.WATER) {
       throw refusal(
@@ -161,14 +157,12 @@ final class AreaWalk {
           "water doesn't get through "
               + coat.medium().word()
               + " to the chipping medium; take an"
-              + " acrylic",
-          null);
+              + " acrylic");
     }
     if (coat.isWash()) {
       throw refusal(
           wish,
-          "thinned so far it floods the chipping medium and lifts it at once; thin less than 1:3",
-          null);
+          "thinned so far it floods the chipping medium and lifts it at once; thin less than 1:3");
     }
   }
 

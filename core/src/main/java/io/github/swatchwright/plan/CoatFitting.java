@@ -52,11 +52,11 @@ record CoatFitting(Tools tools, Task task) {
       return planned.wanting(Optional.of(wanted));
     }
     List<String> advice = new ArrayList<>(planned.advice());
-    advice.add(changed(as, best, plannedOff, bestOff));
+    advice.add(changed(as, plannedOff, bestOff));
     return new Painted(List.of(best), Optional.empty(), Optional.of(wanted), advice);
   }
 
-  private static String changed(Coat as, Coat best, double plannedOff, double bestOff) {
+  private static String changed(Coat as, double plannedOff, double bestOff) {
     return String.format(
         Locale.ROOT,
         "Changed, for what is really there: planned was %.0f × %s, which would end ΔE00 %.1f off;"

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Counts what the steps that aren't done take. Used once. */
 final class NeedsCount {
@@ -35,7 +36,7 @@ final class NeedsCount {
     List<Needs.OfPaint> all = new ArrayList<>();
     drops.forEach(
         (name, count) -> {
-          Paint paint = paints.get(name);
+          Paint paint = Objects.requireNonNull(paints.get(name));
           all.add(
               new Needs.OfPaint(
                   name,
