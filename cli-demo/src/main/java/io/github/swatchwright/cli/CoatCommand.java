@@ -181,7 +181,18 @@ final class CoatCommand implements Command {
     shared.give(
         output,
         () -> CoatJson.toText(all, shared.light()),
-        () -> new CoatText(output, shared.light()).print(all));
+        () -> {
+          new CoatText(output, shared.light()).print(all);
+          LastTime lastTime = LastTime.of(shared);
+          stack.stream()
+              .flatMap(coat -> lastTime.of(coat.mix(), lastTimeWords(coat)).stream())
+              .distinct()
+              .forEach(output::line);
+        });
+  }
+
+  private static List<String> lastTimeWords(Coat coat) {
+    return List.of("coat", coat.use().word());
   }
 
   private CoatPlan overBase(CoatPredictor predictor, Shelf shelf, List<Coat> stack) {

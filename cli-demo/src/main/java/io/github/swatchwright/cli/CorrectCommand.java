@@ -72,7 +72,9 @@ final class CorrectCommand implements Command {
         output,
         () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction, shared.light()));
     shared.give(
-        output, () -> CorrectionJson.toText(correction, shared.light()), () -> print(correction));
+        output,
+        () -> CorrectionJson.toText(pot, correction, shared.light()),
+        () -> print(correction));
   }
 
   private void print(Correction correction) {

@@ -151,7 +151,14 @@ final class LadderCommand implements Command {
     shared.give(
         output,
         () -> LadderJson.toText(ladder, shared.light()),
-        () -> new LadderText(output, shared.light()).print(ladder));
+        () -> {
+          new LadderText(output, shared.light()).print(ladder);
+          LastTime lastTime = LastTime.of(shared);
+          ladder.rungs().stream()
+              .flatMap(rung -> lastTime.of(rung.pot(), List.of("ladder")).stream())
+              .distinct()
+              .forEach(output::line);
+        });
   }
 
   private Speckle speckle(Ladder ladder) {

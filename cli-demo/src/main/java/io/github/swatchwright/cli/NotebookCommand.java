@@ -5,22 +5,23 @@ import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.file.NotebookFile;
-import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.AgainJson;
 import io.github.swatchwright.json.CardsJson;
+import io.github.swatchwright.json.FoundMix;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.json.NotebookListJson;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.json.Trial;
+import io.github.swatchwright.json.Trials;
 import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.MixPredictor;
-import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Shelf;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -36,6 +37,8 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  swatchwright match '#8A4B2A' --notebook bench.jsonl",
       "  swatchwright notebook bench.jsonl --repeat 1 --millilitres 4",
+      "  swatchwright notebook bench.jsonl --tried 'chips on scrap' --on 1 --went well"
+          + " --with pressure=1.4bar,wait=30min",
       "  swatchwright notebook bench.jsonl --test-card 1 --measured '#8C4E2D' --out cards.json"
     })
 final class NotebookCommand implements Command {
@@ -84,9 +87,17 @@ final class NotebookCommand implements Command {
   @Option(
       names = "--mix",
       paramLabel = "N",
-      defaultValue = "1",
-      description = "Which of an entry's mixes is meant; by default the first.")
-  int mixNumber;
+      description =
+          "Which of an entry's mixes is meant, by its number; else all rungs of a ladder and all"
+              + " coats, and the first recipe.")
+  @Nullable Integer mixNumber;
+
+  @Option(
+      names = "--take",
+      description = "With --millilitres: take what is mixed out of the shelf's bottles.")
+  boolean take;
+
+  @Mixin TrialOptions trial = new TrialOptions();
 
   NotebookCommand(Output output) {
     this.output = output;
@@ -103,18 +114,64 @@ final class NotebookCommand implements Command {
       repeat(repeat, entry("--repeat", repeat, contents));
     } else if (testCard != null) {
       makeCard(entry("--test-card", testCard, contents));
+    } else if (trial.tried != null) {
+      writeDown(contents);
+    } else if (trial.find != null) {
+      find(contents, trial.find);
     } else {
       list(contents);
     }
   }
 
+  private void writeDown(Notebook.Contents contents) {
+    Trial tried = trial.trial();
+    NotebookEntry on = entry("--on", tried.on(), contents);
+    NotebookEntry entry =
+        new NotebookEntry(
+            output.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+            NotebookEntry.LIBRARY_VERSION,
+            on.shelfName(),
+            on.shelfHash(),
+            output.typed().arguments(),
+            Trials.toText(tried));
+    output
+        .files()
+        .append("NOTEBOOK", Objects.requireNonNull(file), path -> Notebook.at(path).append(entry));
+    shared.give(
+        output,
+        () -> Trials.toText(tried),
+        () -> output.line("Written down for entry %d: %s", tried.on(), tried.inWords()));
+  }
+
+  private void find(Notebook.Contents contents, String words) {
+    List<Trials.Remembered> found = Trials.of(contents).find(words);
+    shared.give(
+        output,
+        () -> Trials.toText(found),
+        () -> {
+          found.forEach(
+              one ->
+                  output.line(
+                      "%3d  on %d: %s", one.number(), one.trial().on(), one.trial().inWords()));
+          if (found.isEmpty()) {
+            output.line("No trial holds all of these words.");
+          }
+        });
+  }
+
   private void checkOptions() {
-    int actions = (show == null ? 0 : 1) + (repeat == null ? 0 : 1) + (testCard == null ? 0 : 1);
+    trial.check();
+    long actions =
+        Stream.of(show, repeat, testCard, trial.tried, trial.find).filter(Objects::nonNull).count();
     if (actions > 1) {
-      throw new IllegalArgumentException("give one of --show, --repeat and --test-card, not more");
+      throw new IllegalArgumentException(
+          "give one of --show, --repeat, --test-card, --tried and --find, not more");
     }
     if (millilitres != null && repeat == null) {
       throw new IllegalArgumentException("--millilitres goes with --repeat");
+    }
+    if (take && millilitres == null) {
+      throw new IllegalArgumentException("--take goes with --repeat and --millilitres");
     }
     if ((testCard == null) != (measured == null) || (testCard == null) != (cardsFile == null)) {
       throw new IllegalArgumentException("--test-card, --measured and --out go together");
@@ -209,41 +266,29 @@ final class NotebookCommand implements Command {
   }
 
   private void mixAgain(int number, NotebookEntry entry, boolean changed, double volume) {
-    Shelf shelf = shared.shelf();
-    Mix mix = chosen(Notebook.mixes(entry, shelf)).enoughFor(volume);
-    MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), shared.weights());
-    Prediction prediction = predictor.predict(mix);
-    shared.give(
-        output,
-        () -> AgainJson.toText(mix, prediction, changed, shared.light()),
-        () -> {
-          output.line("Entry %d again, %.2f ml:", number, mix.millilitres());
-          warn(changed);
-          mix.parts().forEach(part -> output.line("  %6s %s", drops(part), part.paint().name()));
-          output.line("  %s", PredictionText.colour(output, prediction));
-          output.line("  %s", PredictionText.interval(prediction));
-        });
+    List<FoundMix> all = Notebook.mixes(entry, shared.shelf());
+    new NotebookMixing(output, shared)
+        .again(number, all, NotebookMixing.chosen(all, mixNumber), volume, changed, take);
   }
 
-  private static String drops(Mix.Part part) {
-    return Numbers.plain(part.drops()) + (part.drops() == 1 ? " drop " : " drops");
-  }
-
-  private Mix chosen(List<Mix> mixes) {
-    if (mixes.isEmpty()) {
-      throw new IllegalArgumentException("that entry holds no mix");
-    }
-    if (mixNumber < 1 || mixNumber > mixes.size()) {
+  private Mix one(NotebookEntry entry, Shelf shelf) {
+    List<FoundMix> all = Notebook.mixes(entry, shelf);
+    List<FoundMix> chosen = NotebookMixing.chosen(all, mixNumber);
+    if (chosen.size() > 1) {
       throw new IllegalArgumentException(
-          "--mix is " + mixNumber + ", must be within [1, " + mixes.size() + "]");
+          "that entry holds "
+              + chosen.size()
+              + " mixes: tell with --mix which "
+              + chosen.get(0).kind().word()
+              + " it is");
     }
-    return mixes.get(mixNumber - 1);
+    return chosen.get(0).mix();
   }
 
   private void makeCard(NotebookEntry entry) {
     recorded(entry);
     Shelf shelf = shared.shelf();
-    Mix mix = chosen(Notebook.mixes(entry, shelf));
+    Mix mix = one(entry, shelf);
     TestCard card =
         TestCard.ofMix(
                 mix,

@@ -105,7 +105,7 @@ final class PlanCommand implements Command {
     shared.give(
         output,
         () -> PlanJson.toText(plan, shared.light()),
-        () -> new PlanText(output, plan).print());
+        () -> new PlanText(output, plan, LastTime.of(shared)).print());
   }
 
   private Done done(SoFar some, Shelf shelf) {

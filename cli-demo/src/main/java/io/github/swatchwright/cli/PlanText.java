@@ -28,8 +28,9 @@ import java.util.stream.Collectors;
  *
  * @param output where it goes
  * @param plan what was planned
+ * @param lastTime what the notebook remembers
  */
-record PlanText(Output output, Plan plan) {
+record PlanText(Output output, Plan plan, LastTime lastTime) {
   /** A gain that shows in the figures as they are printed, ΔE00. */
   private static final double WORTH_SAYING = 0.1;
 
@@ -154,6 +155,10 @@ record PlanText(Output output, Plan plan) {
       print(step, step.work().coats().get(0));
     }
     step.advice().forEach(sentence -> output.line("      %s", sentence));
+    step.work().coats().stream()
+        .flatMap(coat -> lastTime.of(coat.mix(), List.of(step.kind().word())).stream())
+        .findFirst()
+        .ifPresent(line -> output.line("      %s", line));
     printLook(step);
   }
 

@@ -85,13 +85,17 @@ class NotebookCommandTest {
     String shelf = shelf(folder);
     String file = notebook(folder, shelf);
 
-    JsonNode again = json("notebook", file, "--repeat", "2", "--millilitres", "4", "--json");
+    JsonNode found = json("notebook", file, "--repeat", "2", "--millilitres", "4", "--json");
+    JsonNode again = found.get("mixes").get(0);
 
     // Two batches are 9 whole drops of 0.04 ml, 0.36 ml: 11 times that is 3.96 ml, 12 times 4.32.
     assertThat(again.get("millilitres").asDouble()).isEqualTo(4.32);
     assertThat(again.get("drops").toString())
-        .isEqualTo("[{\"paint\":\"White\",\"drops\":72},{\"paint\":\"Black\",\"drops\":36}]");
-    assertThat(again.get("shelfChanged").asBoolean()).isFalse();
+        .isEqualTo(
+            "[{\"paint\":\"White\",\"drops\":72,\"millilitres\":2.88},"
+                + "{\"paint\":\"Black\",\"drops\":36,\"millilitres\":1.44}]");
+    assertThat(again.get("deltaE00").asDouble()).isLessThan(0.01);
+    assertThat(found.get("shelfChanged").asBoolean()).isFalse();
   }
 
   @Test
@@ -149,7 +153,7 @@ class NotebookCommandTest {
           --millilitres 4|--millilitres goes with --repeat
           --repeat 1 --millilitres 0|millilitres is 0.0, must be a finite number above 0
           --test-card 1|--test-card, --measured and --out go together
-          --repeat 1 --millilitres 1 --mix 3|--mix is 3, must be within [1, 2]
+          --repeat 1 --millilitres 1 --mix 3|--mix is 3, must be one of 1, 2
           """)
   void refuses(String options, String message, @TempDir Path folder) throws IOException {
     String file = notebook(folder, shelf(folder));

@@ -1,12 +1,16 @@
 package io.github.swatchwright.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.spectrum.Illuminant;
+import java.io.IOException;
+import java.util.List;
 
 /**
- * A mix that was found once, mixed again: its {@code drops} and {@code millilitres}, the {@code
- * predicted} colour with today's paints, and whether {@code shelfChanged} since.
+ * Mixes that were found once, mixed again: of each its {@code drops} and {@code millilitres}, the
+ * colour of {@code then} and the {@code predicted} one with today's paints; and whether the {@code
+ * shelfChanged} since.
  */
 public final class AgainJson {
   private AgainJson() {}
@@ -14,27 +18,46 @@ public final class AgainJson {
   /**
    * The result as a JSON object.
    *
-   * @param mix the mix, for the wanted volume
-   * @param prediction its colour with today's paints
+   * @param mixes what is mixed again
    * @param shelfChanged whether the shelf is another than it was then
    * @param light the light that it was computed for
    */
-  public static String toText(
-      Mix mix, Prediction prediction, boolean shelfChanged, Illuminant light) {
+  public static String toText(List<MixedAgain> mixes, boolean shelfChanged, Illuminant light) {
     return JsonOutput.object(
         json -> {
           json.writeStringField("light", light.name());
           json.writeBooleanField("shelfChanged", shelfChanged);
-          json.writeArrayFieldStart("drops");
-          for (Mix.Part part : mix.parts()) {
-            json.writeStartObject();
-            json.writeStringField("paint", part.paint().name());
-            json.writeNumberField("drops", Math.round(part.drops()));
-            json.writeEndObject();
+          json.writeArrayFieldStart("mixes");
+          for (MixedAgain again : mixes) {
+            write(json, again);
           }
           json.writeEndArray();
-          Rounded.field(json, "millilitres", mix.millilitres());
-          ColourJson.write(json, prediction);
         });
+  }
+
+  private static void write(JsonGenerator json, MixedAgain again) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("of", again.then().kind().word());
+    json.writeNumberField("number", again.then().number());
+    json.writeArrayFieldStart("drops");
+    for (Mix.Part part : again.mix().parts()) {
+      json.writeStartObject();
+      json.writeStringField("paint", part.paint().name());
+      json.writeNumberField("drops", Math.round(part.drops()));
+      Rounded.field(json, "millilitres", part.millilitres());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    Rounded.field(json, "millilitres", again.mix().millilitres());
+    Rounded.field(json, "thinnerMillilitres", again.thinnerMillilitres());
+    ColourJson.write(json, again.prediction());
+    if (again.isComparable()) {
+      ColourJson.write(json, "then", again.then().lab().orElseThrow());
+      Rounded.field(
+          json,
+          "deltaE00",
+          Ciede2000.deltaE(again.then().lab().orElseThrow(), again.prediction().lab()));
+    }
+    json.writeEndObject();
   }
 }

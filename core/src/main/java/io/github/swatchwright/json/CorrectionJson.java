@@ -1,13 +1,19 @@
 package io.github.swatchwright.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.FreshPot;
+import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.spectrum.Illuminant;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * What to add to a pot as JSON: {@code additions}, each with {@code paint}, {@code drops} and the
- * colour to be expected after it; the colour in the end and its ΔE00 from the target; whether to
- * start afresh, and the {@code fresh} pot that was weighed against this one, when one was.
+ * colour to be expected after it; the colour in the end and its ΔE00 from the target; what is in
+ * the {@code corrected} pot then; whether to start afresh, and the {@code fresh} pot that was
+ * weighed against this one, when one was.
  */
 public final class CorrectionJson {
   private CorrectionJson() {}
@@ -15,10 +21,11 @@ public final class CorrectionJson {
   /**
    * The result as a JSON object.
    *
+   * @param pot what was in the pot
    * @param correction the result
    * @param light the light that it was computed for
    */
-  public static String toText(Correction correction, Illuminant light) {
+  public static String toText(Mix pot, Correction correction, Illuminant light) {
     return JsonOutput.object(
         json -> {
           json.writeStringField("light", light.name());
@@ -36,6 +43,7 @@ public final class CorrectionJson {
           ColourJson.write(json, "predicted", correction.predicted());
           Rounded.field(json, "deltaE00", correction.deltaE00());
           Rounded.field(json, "expectedDeltaE00", correction.expectedDeltaE00());
+          writeCorrected(json, pot, correction);
           json.writeBooleanField("startAfresh", correction.startAfresh());
           if (correction.fresh().isPresent()) {
             FreshPot fresh = correction.fresh().get();
@@ -47,5 +55,31 @@ public final class CorrectionJson {
             json.writeEndObject();
           }
         });
+  }
+
+  /** What is in the pot then: a list of one, so that it can be mixed again. */
+  private static void writeCorrected(JsonGenerator json, Mix pot, Correction correction)
+      throws IOException {
+    Map<String, Double> drops = new LinkedHashMap<>();
+    pot.parts().forEach(part -> drops.put(part.paint().name(), part.drops()));
+    correction
+        .additions()
+        .forEach(
+            some ->
+                drops.merge(
+                    some.drops().paint().name(), (double) some.drops().count(), Double::sum));
+    json.writeArrayFieldStart("corrected");
+    json.writeStartObject();
+    json.writeArrayFieldStart("drops");
+    for (Map.Entry<String, Double> part : drops.entrySet()) {
+      json.writeStartObject();
+      JsonOutput.text(json, "paint", part.getKey());
+      json.writeNumberField("drops", part.getValue());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    ColourJson.write(json, "predicted", correction.predicted());
+    json.writeEndObject();
+    json.writeEndArray();
   }
 }

@@ -1,6 +1,5 @@
 package io.github.swatchwright.json;
 
-import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -86,12 +85,13 @@ public final class Notebook {
   }
 
   /**
-   * The mixes that an entry's result proposes or predicts, with today's paints: of each recipe, of
-   * each rung, and of each prediction, in the result's order. A result of another kind has none.
+   * The mixes that an entry's result holds, with today's paints, in the result's order: of each
+   * recipe, rung and prediction, of a corrected pot, of each coat and of each step of a plan. A
+   * result of another kind has none.
    *
    * @throws IllegalArgumentException when a paint is no longer on the shelf
    */
-  public static List<Mix> mixes(NotebookEntry entry, Shelf shelf) {
+  public static List<FoundMix> mixes(NotebookEntry entry, Shelf shelf) {
     return FoundMixes.of(JsonDocument.parse(entry.found(), "the entry"), shelf);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.swatchwright.paint;
 
 import io.github.swatchwright.argument.Require;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -50,6 +51,29 @@ public record Bottle(
   /** A bottle that wasn't weighed. */
   public Bottle(OptionalDouble leftMillilitres, OptionalDouble pricePerMillilitre) {
     this(leftMillilitres, pricePerMillilitre, OptionalDouble.empty(), Optional.empty());
+  }
+
+  /**
+   * This bottle with so much taken out; one of unknown contents stays as it is.
+   *
+   * @param millilitres how much is taken, at least 0
+   * @throws IllegalArgumentException when there isn't so much in it
+   */
+  public Bottle taking(double millilitres) {
+    Require.nonNegative("millilitres", millilitres);
+    if (leftMillilitres.isEmpty()) {
+      return this;
+    }
+    double left = leftMillilitres.getAsDouble();
+    if (millilitres > left) {
+      throw new IllegalArgumentException(
+          String.format(Locale.ROOT, "holds %.2f ml, and %.2f ml are needed", left, millilitres));
+    }
+    return new Bottle(
+        OptionalDouble.of(left - millilitres),
+        pricePerMillilitre,
+        densityGramsPerMillilitre,
+        thinner);
   }
 
   /** This bottle with the density of its paint, 0.5 to 5 g/ml. */

@@ -52,6 +52,27 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
         .orElseThrow(() -> new IllegalArgumentException(unknown(wanted)));
   }
 
+  /**
+   * This shelf with so much of a paint taken out of its bottle.
+   *
+   * @param wanted the paint's name
+   * @param millilitres how much, at least 0
+   * @throws IllegalArgumentException when there is no such paint, or not so much of it
+   */
+  public Shelf taking(String wanted, double millilitres) {
+    Paint taken = paint(wanted);
+    try {
+      Bottle bottle = taken.bottle().taking(millilitres);
+      return new Shelf(
+          name,
+          paints.stream().map(p -> p.equals(taken) ? p.withBottle(bottle) : p).toList(),
+          surface);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(
+          "the bottle of '" + taken.name() + "' " + e.getMessage(), e);
+    }
+  }
+
   private String unknown(String wanted) {
     String known = "no paint " + Printable.quoted(wanted) + " on the shelf '" + name + "'";
     return NearestName.to(wanted, paints.stream().map(Paint::name).toList())

@@ -211,7 +211,9 @@ class NotebookTest {
 
   @Test
   void findsTheMixesOfAnEntryWithTodaysPaints() {
-    assertThat(Notebook.mixes(entry(7), SHELF)).containsExactly(Mix.parse("White:7", SHELF));
+    assertThat(Notebook.mixes(entry(7), SHELF))
+        .extracting(FoundMix::mix)
+        .containsExactly(Mix.parse("White:7", SHELF));
 
     Shelf other = Shelf.of("Other", List.of(Paint.of("Whit", Medium.ACRYLIC, srgb("#FFFFFF"))));
     assertThatThrownBy(() -> Notebook.mixes(entry(7), other))
