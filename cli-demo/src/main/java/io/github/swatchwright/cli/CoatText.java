@@ -34,6 +34,7 @@ import java.util.OptionalInt;
  */
 record CoatText(Output output, Illuminant light) {
   private static final int SHOWN_OPTIONS = 5;
+  private static final int MOST_COUNTED_DROPS = 60;
 
   void print(CoatPlan plan) {
     plan.below().ifPresent(below -> new BasePlanText(output, light).print(below));
@@ -78,7 +79,13 @@ record CoatText(Output output, Illuminant light) {
   private void printChipping(int number, CoatPlan plan) {
     List<String> steps = plan.chippingOf(number);
     if (!steps.isEmpty()) {
-      output.line("    Chips, as common practice has it; the label of the chipping medium wins:");
+      double worn = plan.chipping().orElseThrow().worn();
+      double left = plan.steps().get(number - 1).coat().coverage();
+      output.line(
+          "    Chips: %.0f %% of this coat is worn off again, so that it stays on %.0f %% of the"
+              + " area.",
+          100 * worn, 100 * left);
+      output.line("    As common practice has it; the label of the chipping medium wins:");
     }
     for (int i = 0; i < steps.size(); i++) {
       output.line("      %d. %s", i + 1, steps.get(i));
@@ -191,10 +198,10 @@ record CoatText(Output output, Illuminant light) {
     for (int i = 0; i < steps.size(); i++) {
       PaintAmount amount = amounts.each().get(i);
       output.line(
-          "  %2d.  %.1f ml paint (about %.0f drops)%s",
+          "  %2d.  %.1f ml paint%s%s",
           i + 1,
           amount.paintMillilitres(),
-          Math.ceil(amount.drops(steps.get(i).coat().mix())),
+          drops(Math.ceil(amount.drops(steps.get(i).coat().mix()))),
           amount.thinnerMillilitres() == 0
               ? ""
               : String.format(
@@ -204,6 +211,13 @@ record CoatText(Output output, Illuminant light) {
                   Thinner.of(steps.get(i).coat().mix())));
     }
     output.line("  Rough: film, solids and transfer are guesses until you measure yours.");
+  }
+
+  /** Drops, where anybody would count them. */
+  private static String drops(double count) {
+    return count > MOST_COUNTED_DROPS
+        ? ""
+        : String.format(Locale.ROOT, " (about %.0f drops)", count);
   }
 
   /** The share of the area on which each paint lies open to the eye. */
