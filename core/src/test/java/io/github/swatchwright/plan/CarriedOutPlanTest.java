@@ -95,8 +95,7 @@ class CarriedOutPlanTest {
     return new Outcome(without, with);
   }
 
-  // 6 runs take seconds; -Druns=200 gave the figures in core/docs/checks.md. Half of what goes
-  // wrong
+  // 6 runs take seconds; -Druns=200 makes more, -Dshow=true prints each. Part of what goes wrong
   // can't be measured away (the last steps' own scatter), so no more than "nearer" is asked for.
   @Test
   void measuringOnTheWayEndsNearerWhereAPotWentWrong() {
