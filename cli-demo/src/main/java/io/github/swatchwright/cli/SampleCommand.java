@@ -64,6 +64,23 @@ final class SampleCommand implements Command {
   List<String> regions = new ArrayList<>();
 
   @Option(
+      names = "--at",
+      paramLabel = "X,Y",
+      description =
+          "Where to read a colour, as the middle of a square, such as 40%%,60%%; give it again for"
+              + " more.")
+  List<String> places = new ArrayList<>();
+
+  @Option(
+      names = "--radius",
+      paramLabel = "R",
+      defaultValue = "2%",
+      description =
+          "With --at: half the side of the square, in pixels or in percent of the picture's shorter"
+              + " side (default 2%%).")
+  String radius = "";
+
+  @Option(
       names = "--colours",
       paramLabel = "N",
       arity = "0..1",
@@ -153,10 +170,13 @@ final class SampleCommand implements Command {
   }
 
   private List<Region> regions(Photo photo) {
-    if (regions.isEmpty()) {
+    if (regions.isEmpty() && places.isEmpty()) {
       return List.of(new Region(0, 0, photo.width(), photo.height()));
     }
-    return regions.stream().map(text -> Region.parse(text, photo.width(), photo.height())).toList();
+    List<Region> all = new ArrayList<>();
+    regions.forEach(text -> all.add(Region.parse(text, photo.width(), photo.height())));
+    places.forEach(text -> all.add(SquareAt.parse(text, radius, photo)));
+    return all;
   }
 
   private void print(RegionColour read) {
