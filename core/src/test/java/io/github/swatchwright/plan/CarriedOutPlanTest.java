@@ -16,6 +16,7 @@ import io.github.swatchwright.testdata.DemoShelf;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -54,7 +55,7 @@ class CarriedOutPlanTest {
   }
 
   private static double off(SimulatedPainter painter, Map<String, Lab> promised, String area) {
-    return Ciede2000.deltaE(promised.get(area), painter.colour(area));
+    return Ciede2000.deltaE(Objects.requireNonNull(promised.get(area)), painter.colour(area));
   }
 
   private static SimulatedPainter byThePlan(Progress plan, long seed) {

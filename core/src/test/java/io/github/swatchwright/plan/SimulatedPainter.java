@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 
@@ -75,11 +76,12 @@ final class SimulatedPainter {
     for (int i = 0; i < constants.length; i++) {
       String name = parts.get(i).paint().name();
       OpticalConstants own = optics.of(name).constants();
+      double strong = Objects.requireNonNull(strength.get(name));
       double[] k = new double[Bands.COUNT];
       double[] s = new double[Bands.COUNT];
       for (int band = 0; band < k.length; band++) {
-        k[band] = own.k(band) * strength.get(name);
-        s[band] = own.s(band) * strength.get(name);
+        k[band] = own.k(band) * strong;
+        s[band] = own.s(band) * strong;
       }
       constants[i] = OpticalConstants.of(k, s);
       double drops = parts.get(i).drops();
@@ -91,7 +93,7 @@ final class SimulatedPainter {
   }
 
   Lab colour(String area) {
-    double[] seen = areas.get(area).seen(optics.surface()::seen);
+    double[] seen = Objects.requireNonNull(areas.get(area)).seen(optics.surface()::seen);
     return TristimulusWeights.D65.xyz(seen).toLab();
   }
 
