@@ -77,7 +77,7 @@ record NotebookMixing(Output output, SharedOptions shared) {
         () -> {
           print(entry, all, again, changed);
           if (take) {
-            output.line("Taken out of the bottles of %s.", shared.shelfFile);
+            output.line("Taken out of the bottles of %s.", String.valueOf(shared.shelfFile));
           }
           soonEmpty.forEach(
               paint ->
@@ -120,14 +120,16 @@ record NotebookMixing(Output output, SharedOptions shared) {
     if (changed) {
       output.line("The shelf is not as it was then: the result may differ.");
     }
+    boolean first = true;
     for (MixedAgain again : mixes) {
       String which =
           all.size() == 1
               ? again.then().kind().word()
               : again.then().kind().word() + " " + again.then().number() + " of " + all.size();
-      if (again != mixes.get(0) || changed) {
+      if (!first || changed) {
         output.line("");
       }
+      first = false;
       output.line("Entry %d again, %s: %.2f ml", entry, which, again.mix().millilitres());
       for (Mix.Part part : again.mix().parts()) {
         output.line(

@@ -37,7 +37,11 @@ class NotebookRepeatTest {
   };
   private static final Pattern LEAST = Pattern.compile("give --millilitres ([0-9.]+) at least");
 
-  @TempDir Path folder;
+  private final Path folder;
+
+  NotebookRepeatTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   private String bench(String... asked) throws IOException {
     String file = folder.resolve("bench.jsonl").toString();

@@ -20,8 +20,12 @@ class NotebookTrialTest {
     "coat", "--base", "Dredger grey", "--coats", "Titanium white:2@1:2"
   };
 
-  @TempDir Path folder;
+  private final Path folder;
   private String file = "";
+
+  NotebookTrialTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   @BeforeEach
   void someCoatsAreWrittenDown() {
@@ -111,7 +115,8 @@ class NotebookTrialTest {
         "--tried;x;--on;1;--went;great|--went is 'great', must be one of well, so-so, badly",
         "--tried;x;--on;1;--went;well;--with;tip|is not of the form name=value",
         "--tried;x;--on;1;--went;well;--with;a=1,a=2|'a' is given twice",
-        "--tried;x;--on;1;--went;well;--find;y|give one of --show, --repeat, --test-card, --tried and --find",
+        "--tried;x;--on;1;--went;well;--find;y|give one of --show, --repeat, --test-card, --tried"
+            + " and --find",
       })
   void mistakesGetOneLine(String options, String complaint) {
     String[] line = with(new String[] {"notebook", file}, options.split(";", -1));

@@ -15,8 +15,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PlanCommandTest {
-  @TempDir Path folder;
+  private final Path folder;
   private String file = "";
+
+  PlanCommandTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
 
   @BeforeEach
   void writeTheDemoProject() throws IOException {

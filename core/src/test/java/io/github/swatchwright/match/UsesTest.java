@@ -35,7 +35,7 @@ class UsesTest {
   private static final ShelfOptics OPTICS = ShelfOptics.estimate(SHELF);
   private static final Matcher MATCHER = Matcher.of(OPTICS, TristimulusWeights.D65);
 
-  /** 130 give more than 1,000 recipes, rungs and additions: {@code -Duses.targets=130}. */
+  /** 165 give more than 1,000 recipes, rungs and additions: {@code -Duses.targets=165}. */
   private static final int TARGETS = Integer.getInteger("uses.targets", 8);
 
   private static final PaintChoice WITH_WASHES =
@@ -78,8 +78,13 @@ class UsesTest {
     LadderPlanner planner = LadderPlanner.of(OPTICS, TristimulusWeights.D65);
     List<List<Recipe.Drops>> all = new ArrayList<>();
     for (int i = 0; i < Math.max(1, TARGETS / 8); i++) {
-      Shade from = new Shade.OfColour(target(random));
-      Shade to = new Shade.OfColour(target(random));
+      Swatch first = target(random);
+      Swatch last = target(random);
+      while (Math.abs(first.lab().l() - last.lab().l()) < 12) {
+        last = target(random);
+      }
+      Shade from = new Shade.OfColour(first);
+      Shade to = new Shade.OfColour(last);
       Ladder ladder = planner.plan(LadderRequest.between(from, to, 3).withChoice(choice));
       ladder.rungs().forEach(rung -> all.add(rung.add()));
     }

@@ -13,8 +13,9 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoProject;
 import io.github.swatchwright.testdata.DemoShelf;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -78,20 +79,20 @@ class CarriedOutPlanTest {
     return painter;
   }
 
-  private record Outcome(double[] without, double[] with) {
-    double mean(double[] values) {
-      return Arrays.stream(values).average().orElseThrow();
+  private record Outcome(List<Double> without, List<Double> with) {
+    double mean(List<Double> values) {
+      return values.stream().mapToDouble(off -> off).average().orElseThrow();
     }
   }
 
   private static Outcome outcome(int runs, String area) {
     Progress plan = first();
     Map<String, Lab> promised = promised(plan);
-    double[] without = new double[runs];
-    double[] with = new double[runs];
+    List<Double> without = new ArrayList<>();
+    List<Double> with = new ArrayList<>();
     for (int seed = 0; seed < runs; seed++) {
-      without[seed] = off(byThePlan(plan, seed), promised, area);
-      with[seed] = off(measuring(plan, seed), promised, area);
+      without.add(off(byThePlan(plan, seed), promised, area));
+      with.add(off(measuring(plan, seed), promised, area));
     }
     return new Outcome(without, with);
   }
@@ -102,7 +103,7 @@ class CarriedOutPlanTest {
   void measuringOnTheWayEndsNearerWhereAPotWentWrong() {
     Outcome hull = outcome(Integer.getInteger("runs", 6), "Hull");
     if (Boolean.getBoolean("show")) {
-      System.out.println(Arrays.toString(hull.without) + "\n" + Arrays.toString(hull.with));
+      System.out.println(hull.without + "\n" + hull.with);
     }
 
     assertThat(hull.mean(hull.with)).isLessThan(hull.mean(hull.without));

@@ -17,6 +17,8 @@ final class RandomProjects {
   private static final List<StepKind> KINDS =
       StepKind.askable().stream().filter(kind -> kind != StepKind.LADDER).toList();
 
+  private static final List<Medium> MEDIA = List.of(Medium.values());
+
   /** A paint and a wash of every medium, and varnishes of two. */
   static final Shelf SHELF = Shelf.of("Every medium", paints());
 
@@ -28,8 +30,9 @@ final class RandomProjects {
 
   private static List<Paint> paints() {
     List<Paint> paints = new ArrayList<>();
+    double l = 20;
     for (Medium medium : Medium.values()) {
-      double l = 30 + 10 * medium.ordinal();
+      l += 10;
       paints.add(Paint.of(medium.word() + " paint", medium, new Swatch.OfLab(Lab.ofD65(l, 5, 10))));
       paints.add(
           Paint.of(medium.word() + " wash", medium, new Swatch.OfLab(Lab.ofD65(l - 15, 5, 5)))
@@ -54,7 +57,7 @@ final class RandomProjects {
   }
 
   private Task task(StepKind kind) {
-    String medium = Medium.values()[random.nextInt(Medium.values().length)].word();
+    String medium = MEDIA.get(random.nextInt(MEDIA.size())).word();
     if (kind == StepKind.CHIPPING_MEDIUM) {
       return Task.of(kind, new Aim.Usual());
     }
