@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
       "  swatchwright shelf --light A",
       "  swatchwright shelf --export bench.csv",
       "  swatchwright shelf --import bench.csv --out bench.shelf.json",
-      "  swatchwright shelf --shelf bench.shelf.json --add new-bottles.csv"
+      "  swatchwright shelf --shelf bench.shelf.json --add bottles.csv"
     })
 final class ShelfCommand implements Command {
   /** More gaps than these are for {@code --json}. */

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -217,7 +219,8 @@ class CommandsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"", "compare", "predict", "match", "correct", "coat", "shelf", "notebook"})
-  void helpHasAnExampleThatWorks(String command, @TempDir Path folder) {
+  void helpHasAnExampleThatWorks(String command, @TempDir Path folder) throws IOException {
+    Files.writeString(folder.resolve("bottles.csv"), "name,medium,srgb\nQuay green,oil,#405040\n");
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 
     List<String> examples =
@@ -228,11 +231,12 @@ class CommandsTest {
   }
 
   /**
-   * The arguments with files, which examples call {@code bench.} or {@code cards.}, in a folder.
+   * The arguments with files, which examples call {@code bench.}, {@code bottles.} or {@code
+   * cards.}, in a folder.
    */
   private static String[] in(Path folder, String[] words) {
     return Arrays.stream(words)
-        .map(word -> word.matches("(bench|cards)\\.[a-z.]+") ? folder.resolve(word) : word)
+        .map(word -> word.matches("(bench|bottles|cards)\\.[a-z.]+") ? folder.resolve(word) : word)
         .map(Object::toString)
         .toArray(String[]::new);
   }

@@ -149,7 +149,7 @@ class NotebookCommandTest {
       textBlock =
           """
           --show 3|--show is 3, must be the number of an entry, 1 to 2
-          --show 1 --repeat 1|give one of --show, --repeat and --test-card, not more
+          --show 1 --repeat 1|give one of --show, --repeat, --test-card, --tried and --find, not more
           --millilitres 4|--millilitres goes with --repeat
           --repeat 1 --millilitres 0|millilitres is 0.0, must be a finite number above 0
           --test-card 1|--test-card, --measured and --out go together

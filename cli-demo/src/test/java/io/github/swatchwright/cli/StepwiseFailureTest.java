@@ -26,12 +26,12 @@ class StepwiseFailureTest {
   private static final List<String> COMMANDS =
       List.of(
           "compare #808080 #828282 --card */a.svg --table */b.csv --notebook */n.jsonl",
-          "shelf --import */in.csv --out */c.json",
+          "shelf --import */in.csv --out */c.json --replace",
           "notebook */notes.jsonl --test-card 1 --measured #8A8A88 --out */cards.json",
           "predict White:2 --table */b.gpl --card */a.html");
 
   private static final List<String> WRITTEN =
-      List.of("a.svg", "b.csv", "n.jsonl", "c.json", "cards.json", "b.gpl", "a.html");
+      List.of("a.svg", "b.csv", "n.jsonl", "c.json", "c.json.bak", "cards.json", "b.gpl", "a.html");
 
   /** Runs the commands in a process whose file system is faulty; its argument is a folder. */
   static final class FaultyRuns {

@@ -14,8 +14,10 @@ import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Coats over a base in their order, with waits and cautions, and what to paint next. */
@@ -148,15 +150,19 @@ public final class CoatCard {
         : HidingCoats.inWords(step.coatsToHide());
   }
 
-  /** The share of the area on which each lies on top. */
+  /** The share of the area on which each paint lies on top, the topmost first. */
   private Section shares() {
     double[] shares = plan.sharesOnTop();
-    Facts facts = Facts.none();
+    Map<String, Double> byName = new LinkedHashMap<>();
     for (int i = plan.steps().size(); i > 0; i--) {
       Coat coat = plan.steps().get(i - 1).coat();
       if (!coat.isVarnish()) {
-        facts = facts.and(Layering.name(coat), percent(shares[i]));
+        byName.merge(Layering.name(coat), shares[i], Double::sum);
       }
+    }
+    Facts facts = Facts.none();
+    for (Map.Entry<String, Double> one : byName.entrySet()) {
+      facts = facts.and(one.getKey(), percent(one.getValue()));
     }
     return new Section("", "On top", List.of(facts.and("Base", percent(shares[0]))));
   }

@@ -9,11 +9,8 @@ import java.util.OptionalDouble;
 /**
  * A mix that is known, once more in whole drops, for another amount: in a small pot, a trace of a
  * strong paint can't be less than a drop, and the colour is another.
- *
- * @param ratio the mix; its parts need not be whole
- * @param predictor tells what rounding does to the colour
  */
-public record WholeDrops(Mix ratio, MixPredictor predictor) {
+public final class WholeDrops {
   /** What rounding may change the colour by, ΔE00: hardly anyone sees that. */
   public static final double NOT_SEEN = 0.5;
 
@@ -21,6 +18,20 @@ public record WholeDrops(Mix ratio, MixPredictor predictor) {
   private static final double LARGEST_POT = 100;
 
   private static final int STEPS = 2000;
+
+  private final Mix ratio;
+  private final MixPredictor predictor;
+
+  /**
+   * Whole drops of a mix.
+   *
+   * @param ratio the mix; its parts need not be whole
+   * @param predictor tells what rounding does to the colour
+   */
+  public WholeDrops(Mix ratio, MixPredictor predictor) {
+    this.ratio = ratio;
+    this.predictor = predictor;
+  }
 
   /**
    * Whole drops for at least so much, whose colour is that of the ratio within {@link #NOT_SEEN};

@@ -1,6 +1,5 @@
 package io.github.swatchwright.plan;
 
-import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.Coat;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +23,7 @@ record AreaStart(Layers layers, Optional<PlanStep> last) {
       List<Coat> coats = done.get(i).work().coats();
       layers = layers.with(coats);
       if (seen.get(i).isPresent()) {
-        Done.Measured colour = seen.get(i).get();
-        layers = layers.seenAs(new Base.OfSwatch(colour.swatch(), colour.error()));
+        layers = layers.seenAs(SeenColour.of(done.get(i).look().prediction(), seen.get(i).get()));
       } else if (done.get(i).kind() == StepKind.CORRECTION) {
         layers = layers.seenAs(Tools.asBase(done.get(i).look().prediction()));
       }

@@ -33,7 +33,7 @@ class PlannerTest {
       Planner.of(ShelfOptics.estimate(SHELF), TristimulusWeights.D65);
   private static final Planner EVERY_MEDIUM =
       Planner.of(ShelfOptics.estimate(RandomProjects.SHELF), TristimulusWeights.D65);
-  private static final Plan DREDGER = PLANNER.plan(CarriedOutPlanTest.PROJECT);
+  private static final Plan DREDGER = PLANNER.plan(PlanStatistics.PROJECT);
 
   private static Project project(double size, Task... tasks) {
     return Project.of(
@@ -95,7 +95,7 @@ class PlannerTest {
 
   @Test
   void nothingIsPaintedBeforeWhatIsBelowHasDriedForTheUsualTime() {
-    for (ProjectArea area : CarriedOutPlanTest.PROJECT.areas()) {
+    for (ProjectArea area : PlanStatistics.PROJECT.areas()) {
       List<PlanStep> steps = DREDGER.stepsOf(area.name());
       for (int i = 1; i < steps.size(); i++) {
         int lower = steps.get(i - 1).number();
@@ -324,7 +324,7 @@ class PlannerTest {
 
     Plan then =
         PLANNER.plan(
-            CarriedOutPlanTest.PROJECT,
+            PlanStatistics.PROJECT,
             List.of(new Done(1, Optional.of(new Done.Measured(new Swatch.OfLab(wrong))))));
 
     PlanStep again =
@@ -372,7 +372,7 @@ class PlannerTest {
 
   @Test
   void withoutNewsNothingChangesAndWhatIsDoneIsNoLongerNeeded() {
-    Plan then = PLANNER.plan(CarriedOutPlanTest.PROJECT, List.of(new Done(6, Optional.empty())));
+    Plan then = PLANNER.plan(PlanStatistics.PROJECT, List.of(new Done(6, Optional.empty())));
 
     assertThat(then.steps().stream().map(PlanStep::work).toList())
         .isEqualTo(DREDGER.steps().stream().map(PlanStep::work).toList());
@@ -390,7 +390,7 @@ class PlannerTest {
     assertThatThrownBy(
             () ->
                 PLANNER.plan(
-                    CarriedOutPlanTest.PROJECT,
+                    PlanStatistics.PROJECT,
                     List.of(new Done(3, Optional.empty()), new Done(2, Optional.empty()))))
         .hasMessageContaining("done is 2");
     assertThatThrownBy(() -> new Done(0, Optional.empty())).hasMessageContaining("done is 0");

@@ -1,7 +1,5 @@
 package io.github.swatchwright.plan;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import io.github.swatchwright.coat.CoatPredictor;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
@@ -13,16 +11,15 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoProject;
 import io.github.swatchwright.testdata.DemoShelf;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.junit.jupiter.api.Test;
+import java.util.function.LongToDoubleFunction;
+import java.util.stream.LongStream;
 
 /** What measuring on the way is worth, when pots and coats go wrong as they do. */
-class CarriedOutPlanTest {
+final class PlanStatistics {
   private static final Shelf SHELF = ShelfJson.parse(DemoShelf.text(), DemoShelf.SOURCE);
   private static final ShelfOptics OPTICS = ShelfOptics.estimate(SHELF);
   private static final TristimulusWeights D65 = TristimulusWeights.D65;
@@ -79,33 +76,44 @@ class CarriedOutPlanTest {
     return painter;
   }
 
-  private record Outcome(List<Double> without, List<Double> with) {
-    double mean(List<Double> values) {
-      return values.stream().mapToDouble(off -> off).average().orElseThrow();
+  /** How far the hull's base is from the wanted one before anything is painted over it, ΔE00. */
+  private static double baseOff(Progress plan, long seed, boolean measuring) {
+    SimulatedPainter painter = new SimulatedPainter(OPTICS, PROJECT, seed);
+    Progress now = plan;
+    double off = Double.NaN;
+    for (int number = 1; number <= now.steps().size(); number++) {
+      PlanStep step = now.steps().get(number - 1);
+      painter.paint(step);
+      boolean base = step.kind() == StepKind.BASE || step.kind() == StepKind.CORRECTION;
+      if (base && step.area().equals("Hull")) {
+        Lab wanted = step.look().wanted().orElse(step.look().prediction().lab());
+        off = Ciede2000.deltaE(wanted, painter.colour("Hull"));
+      }
+      boolean seen = measuring && base;
+      now = now.after(new Done(number, seen ? painter.measured(step.area()) : Optional.empty()));
     }
+    return off;
   }
 
-  private static Outcome outcome(int runs, String area) {
+  private static double mean(int runs, LongToDoubleFunction ofSeed) {
+    return LongStream.range(0, runs).mapToDouble(ofSeed).average().orElseThrow();
+  }
+
+  /**
+   * Prints means over some painters, in ΔE00 from what was promised: of the hull's base before it
+   * is painted over, and of the hull in the end; each without measuring on the way and with it.
+   *
+   * @param args how many painters
+   */
+  public static void main(String[] args) {
+    int runs = Integer.parseInt(args[0]);
     Progress plan = first();
     Map<String, Lab> promised = promised(plan);
-    List<Double> without = new ArrayList<>();
-    List<Double> with = new ArrayList<>();
-    for (int seed = 0; seed < runs; seed++) {
-      without.add(off(byThePlan(plan, seed), promised, area));
-      with.add(off(measuring(plan, seed), promised, area));
-    }
-    return new Outcome(without, with);
-  }
-
-  // 6 runs take seconds; -Druns=200 makes more, -Dshow=true prints each. Part of what goes wrong
-  // can't be measured away (the last steps' own scatter), so no more than "nearer" is asked for.
-  @Test
-  void measuringOnTheWayEndsNearerWhereAPotWentWrong() {
-    Outcome hull = outcome(Integer.getInteger("runs", 6), "Hull");
-    if (Boolean.getBoolean("show")) {
-      System.out.println(hull.without + "\n" + hull.with);
-    }
-
-    assertThat(hull.mean(hull.with)).isLessThan(hull.mean(hull.without));
+    System.out.printf(
+        "base %.2f, %.2f; in the end %.2f, %.2f%n",
+        mean(runs, seed -> baseOff(plan, seed, false)),
+        mean(runs, seed -> baseOff(plan, seed, true)),
+        mean(runs, seed -> off(byThePlan(plan, seed), promised, "Hull")),
+        mean(runs, seed -> off(measuring(plan, seed), promised, "Hull")));
   }
 }
