@@ -64,7 +64,7 @@ final class PlanCommand implements Command {
       names = "--cards",
       paramLabel = "N",
       defaultValue = "2",
-      description = "Name up to N test cards worth painting first, 0 to 10; 2 unless stated.")
+      description = "Name up to N test cards worth painting first, 0 to 10 (default 2).")
   int cards;
 
   /** What is done, and how it came out. */
@@ -81,7 +81,7 @@ final class PlanCommand implements Command {
     @Option(
         names = "--measured",
         paramLabel = "COLOUR",
-        description = "The colour that step N's area has now; what follows is worked out anew.")
+        description = "The colour that step N's area has now; what follows is worked out again.")
     @Nullable String measured;
   }
 

@@ -6,6 +6,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -16,6 +18,15 @@ import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 
 /** A sheet as a PDF document of true size, in grey alone. Every PDF reader has its font. */
 public final class SheetPdf {
+  /**
+   * PDFBox warns when the machine has no Helvetica of its own; viewers have one, so it's no news.
+   */
+  private static final Logger LIBRARY = Logger.getLogger("org.apache.pdfbox");
+
+  static {
+    LIBRARY.setLevel(Level.SEVERE);
+  }
+
   private static final double POINTS = 72 / 25.4;
 
   /** Where circles' Bézier curves have their control points: 4(√2 − 1)/3 of the radius. */
