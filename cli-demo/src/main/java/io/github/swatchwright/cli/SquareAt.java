@@ -7,6 +7,9 @@ import java.util.Locale;
 
 /** A square of a photo that is told by its middle and half its side. */
 final class SquareAt {
+  /** No picture is larger, pixels. */
+  private static final double LARGEST = 1e6;
+
   private SquareAt() {}
 
   /**
@@ -27,6 +30,17 @@ final class SquareAt {
         Math.max(0.5, pixels("--radius", radius, Math.min(photo.width(), photo.height())));
     double left = pixels("--at", parts[0], photo.width()) - half;
     double top = pixels("--at", parts[1], photo.height()) - half;
+    if (left < 0 || top < 0 || left + 2 * half > photo.width() || top + 2 * half > photo.height()) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "--at: %s, %.0f pixels to each side, reaches outside the picture, which is %d x %d"
+                  + " pixels",
+              Printable.quoted(text),
+              half,
+              photo.width(),
+              photo.height()));
+    }
     String square = String.format(Locale.ROOT, "%f,%f,%f,%f", left, top, 2 * half, 2 * half);
     return Region.parse(square, photo.width(), photo.height());
   }
@@ -37,6 +51,10 @@ final class SquareAt {
     try {
       double value =
           Double.parseDouble(isShare ? number.substring(0, number.length() - 1) : number);
+      if (!(Math.abs(value) <= LARGEST)) {
+        throw new IllegalArgumentException(
+            option + ": " + Printable.quoted(text) + " is too large, or no number");
+      }
       return isShare ? value / 100 * whole : value;
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException(

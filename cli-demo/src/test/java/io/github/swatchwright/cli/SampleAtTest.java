@@ -38,5 +38,10 @@ class SampleAtTest {
     assertThat(Run.of("sample", photo(), "--at", "1,1", "--radius", "x").err())
         .contains("--radius: 'x' is not a number");
     assertThat(Run.of("sample", photo(), "--at", "0,0").err()).contains("outside the picture");
+    assertThat(Run.of("sample", photo(), "--at", "400%,60%").err())
+        .contains("--at: '400%,60%'", "outside the picture")
+        .doesNotContain(".0000");
+    assertThat(Run.of("sample", photo(), "--at", "1,1", "--radius", "NaN").err())
+        .contains("--radius: 'NaN' is too large, or no number");
   }
 }

@@ -1,6 +1,5 @@
 package io.github.swatchwright.plan;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Application;
 import java.time.LocalDate;
@@ -33,14 +32,7 @@ public record Project(
   /** Copies the list; refuses a name that isn't one, and areas of the same name. */
   public Project {
     areas = List.copyOf(areas);
-    if (name.isBlank() || name.length() > LONGEST_NAME || !Printable.oneLine(name).equals(name)) {
-      throw new IllegalArgumentException(
-          "name has "
-              + name.length()
-              + " characters, must have 1 to "
-              + LONGEST_NAME
-              + " on one line and not be blank");
-    }
+    PlanName.check(name, LONGEST_NAME);
     Require.within("number of areas", areas.size(), 1, MOST_AREAS);
     Set<String> names = new HashSet<>();
     for (ProjectArea area : areas) {

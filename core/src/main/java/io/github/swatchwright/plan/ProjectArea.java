@@ -1,6 +1,5 @@
 package io.github.swatchwright.plan;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.colour.Srgb;
@@ -29,14 +28,7 @@ public record ProjectArea(String name, double squareCentimetres, Base bare, List
   /** Copies the list; refuses a name that isn't one, and numbers out of range. */
   public ProjectArea {
     tasks = List.copyOf(tasks);
-    if (name.isBlank() || name.length() > LONGEST_NAME || !Printable.oneLine(name).equals(name)) {
-      throw new IllegalArgumentException(
-          "name has "
-              + name.length()
-              + " characters, must have 1 to "
-              + LONGEST_NAME
-              + " on one line and not be blank");
-    }
+    PlanName.check(name, LONGEST_NAME);
     Require.positive("squareCentimetres", squareCentimetres);
     Require.within("squareCentimetres", squareCentimetres, 0, 1e6);
     Require.within("number of steps", tasks.size(), 1, MOST_TASKS);
