@@ -10,62 +10,66 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Use;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** A paint of a shelf; all but {@code name} and {@code medium} may be left out. */
 final class PaintJson {
+  private static final String[] FIELDS = {
+    "name",
+    "medium",
+    "finish",
+    "masstone",
+    "make",
+    "hiding",
+    "drawdown",
+    "dropMillilitres",
+    "swatchError",
+    "effect",
+    "notes",
+    "optics",
+    "bottle",
+    "use",
+    "thinned"
+  };
+
   private PaintJson() {}
 
   static Paint read(JsonElement element) {
-    JsonFields fields =
-        element.fields(
-            "name",
-            "medium",
-            "finish",
-            "masstone",
-            "make",
-            "hiding",
-            "drawdown",
-            "dropMillilitres",
-            "swatchError",
-            "effect",
-            "notes",
-            "optics",
-            "bottle",
-            "use",
-            "thinned");
-    return element.make(
-        () ->
-            new Paint(
-                fields.required("name").text(),
-                fields.required("medium").oneOf(List.of(Medium.values()), Medium::word),
-                fields
-                    .optional("finish")
-                    .map(field -> field.oneOf(List.of(Finish.values()), Finish::word))
-                    .orElse(Finish.MATT),
-                fields.optional("make").map(PaintJson::make).orElse(Make.UNSTATED),
-                fields.optional("masstone").map(SwatchJson::read),
-                fields.optional("hiding").map(HidingJson::read),
-                fields.optional("drawdown").map(DrawdownJson::read),
-                fields
-                    .optional("dropMillilitres")
-                    .map(JsonElement::number)
-                    .orElse(Paint.USUAL_DROP_MILLILITRES),
-                fields
-                    .optional("swatchError")
-                    .map(field -> OptionalDouble.of(field.number()))
-                    .orElse(OptionalDouble.empty()),
-                fields
-                    .optional("effect")
-                    .map(field -> field.oneOf(List.of(Effect.values()), Effect::word)),
-                fields.optional("notes").map(JsonElement::text).orElse(""),
-                fields.optional("optics").map(OpticsJson::read),
-                fields.optional("bottle").map(BottleJson::read).orElse(Bottle.UNSTATED),
-                fields
-                    .optional("use")
-                    .map(field -> field.oneOf(List.of(Use.values()), Use::word))
-                    .orElse(Use.PAINT),
-                fields.optional("thinned").map(JsonElement::truth).orElse(false)));
+    JsonFields fields = element.fields(FIELDS);
+    return element.make(() -> paint(fields));
+  }
+
+  private static Paint paint(JsonFields fields) {
+    return new Paint(
+        fields.required("name").text(),
+        fields.required("medium").oneOf(List.of(Medium.values()), Medium::word),
+        word(fields, "finish", Finish.values(), Finish::word).orElse(Finish.MATT),
+        fields.optional("make").map(PaintJson::make).orElse(Make.UNSTATED),
+        fields.optional("masstone").map(SwatchJson::read),
+        fields.optional("hiding").map(HidingJson::read),
+        fields.optional("drawdown").map(DrawdownJson::read),
+        fields
+            .optional("dropMillilitres")
+            .map(JsonElement::number)
+            .orElse(Paint.USUAL_DROP_MILLILITRES),
+        number(fields, "swatchError"),
+        word(fields, "effect", Effect.values(), Effect::word),
+        fields.optional("notes").map(JsonElement::text).orElse(""),
+        fields.optional("optics").map(OpticsJson::read),
+        fields.optional("bottle").map(BottleJson::read).orElse(Bottle.UNSTATED),
+        word(fields, "use", Use.values(), Use::word).orElse(Use.PAINT),
+        fields.optional("thinned").map(JsonElement::truth).orElse(false));
+  }
+
+  private static <T> Optional<T> word(
+      JsonFields fields, String name, T[] known, Function<T, String> word) {
+    return fields.optional(name).map(field -> field.oneOf(List.of(known), word));
+  }
+
+  private static OptionalDouble number(JsonFields fields, String name) {
+    return fields.optional(name).stream().mapToDouble(JsonElement::number).findFirst();
   }
 
   private static Make make(JsonElement field) {

@@ -1,13 +1,12 @@
 package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.optics.OpaqueSurface;
 import io.github.swatchwright.optics.OpticalConstants;
-import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.spectrum.Bands;
@@ -26,7 +25,7 @@ final class PotPaints {
   private final double[][] absorption;
   private final double[][] scattering;
   private final TristimulusWeights weights;
-  private final Saunderson surface;
+  private final OpaqueSurface surface;
   private final Viewing viewing;
   private final Optional<LetDown> letDown;
   private final double[] lightness;
@@ -42,7 +41,7 @@ final class PotPaints {
     this.scattering = scattering;
     this.viewing = viewing;
     this.weights = viewing.weights();
-    this.surface = viewing.surface();
+    this.surface = OpaqueSurface.of(viewing.surface());
     this.letDown = letDown;
     this.lightness = new double[ingredients()];
     for (int i = 0; i < lightness.length; i++) {
@@ -165,14 +164,8 @@ final class PotPaints {
     return drops;
   }
 
-  /**
-   * The colour at full hiding. With D = K + S + √(K² + 2KS) the film reflects S/D inside, and
-   * Saunderson's correction of it is k1 + (1 − k1)(1 − k2)·S/(D − k2·S).
-   */
+  /** The colour at full hiding. */
   Lab lab(double[] contents) {
-    double k1 = surface.k1();
-    double k2 = surface.k2();
-    double through = (1 - k1) * (1 - k2);
     double x = 0;
     double y = 0;
     double z = 0;
@@ -183,13 +176,11 @@ final class PotPaints {
         k += contents[i] * absorption[i][band];
         s += contents[i] * scattering[i][band];
       }
-      double d = k + s + Math.sqrt(k * (k + 2 * s));
-      double seen = k1 + through * s / (d - k2 * s);
+      double seen = surface.seen(k, s);
       x += weights.x(band) * seen;
       y += weights.y(band) * seen;
       z += weights.z(band) * seen;
     }
-    WhitePoint white = weights.whitePoint();
-    return new Xyz(x, y, z, white).toLab();
+    return new Xyz(x, y, z, weights.whitePoint()).toLab();
   }
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.paint;
 import io.github.swatchwright.argument.Require;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * A bottle on the shelf and what is known about it.
@@ -94,302 +95,84 @@ public record Paint(
 
   /** This paint by another name. */
   public Paint withName(String newName) {
-    return new Paint(
-        newName,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.name = newName);
   }
 
   /** This paint of another medium. */
   public Paint withMedium(Medium newMedium) {
-    return new Paint(
-        name,
-        newMedium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.medium = newMedium);
   }
 
   /** This paint with another finish. */
   public Paint withFinish(Finish newFinish) {
-    return new Paint(
-        name,
-        medium,
-        newFinish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.finish = newFinish);
   }
 
   /** This paint, known to be made in the stated way. */
   public Paint withMake(Make newMake) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        newMake,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.make = newMake);
   }
 
   /** This paint with another colour at full hiding. */
   public Paint withMasstone(Swatch newMasstone) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        Optional.of(newMasstone),
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.masstone = Optional.of(newMasstone));
   }
 
   /** This paint with a hiding figure. */
   public Paint withHiding(Hiding newHiding) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        Optional.of(newHiding),
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.hiding = Optional.of(newHiding));
   }
 
   /** This paint with a stroke over black and over white. */
   public Paint withDrawdown(Drawdown newDrawdown) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        Optional.of(newDrawdown),
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.drawdown = Optional.of(newDrawdown));
   }
 
   /** This paint with drops of another volume, in ml. */
   public Paint withDropMillilitres(double newDropMillilitres) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        newDropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.dropMillilitres = newDropMillilitres);
   }
 
   /** This paint with the error of its masstone stated, as sd of L*, a* and b*. */
   public Paint withSwatchError(double sd) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        OptionalDouble.of(sd),
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.swatchError = OptionalDouble.of(sd));
   }
 
   /** This paint with a look that keeps it out of computed mixes. */
   public Paint withEffect(Effect newEffect) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        Optional.of(newEffect),
-        notes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.effect = Optional.of(newEffect));
   }
 
   /** This paint with other notes. */
   public Paint withNotes(String newNotes) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        newNotes,
-        optics,
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.notes = newNotes);
   }
 
   /** This paint with what test cards have taught about it. */
   public Paint withOptics(FittedOptics fitted) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        Optional.of(fitted),
-        bottle,
-        use,
-        thinned);
+    return changed(draft -> draft.optics = Optional.of(fitted));
   }
 
   /** This paint with something written down about its bottle. */
   public Paint withBottle(Bottle newBottle) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        newBottle,
-        use,
-        thinned);
+    return changed(draft -> draft.bottle = newBottle);
   }
 
   /** This paint for another use. */
   public Paint withUse(Use newUse) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        newUse,
-        thinned);
+    return changed(draft -> draft.use = newUse);
   }
 
   /** This paint, ready to use or not. */
   public Paint withThinned(boolean newThinned) {
-    return new Paint(
-        name,
-        medium,
-        finish,
-        make,
-        masstone,
-        hiding,
-        drawdown,
-        dropMillilitres,
-        swatchError,
-        effect,
-        notes,
-        optics,
-        bottle,
-        use,
-        newThinned);
+    return changed(draft -> draft.thinned = newThinned);
+  }
+
+  /** A copy of this paint with one thing changed. */
+  private Paint changed(Consumer<PaintDraft> change) {
+    PaintDraft draft = new PaintDraft(this);
+    change.accept(draft);
+    return draft.paint();
   }
 
   /** A swatch to show it by: its masstone, or else its stroke over white; empty without both. */
