@@ -2,9 +2,11 @@ package io.github.swatchwright.coat;
 
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
+import io.github.swatchwright.paint.Use;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Checks a stack of coats for solvent clashes, by {@link SolventRules}.
@@ -13,6 +15,9 @@ import java.util.Optional;
  * washes or don't cover all, what is under those, down to the first closed film.
  */
 public final class CoatOrder {
+  /** Media that varnishes come in; enamel varnish wouldn't hold white spirit off. */
+  private static final List<Medium> SEALS = List.of(Medium.ACRYLIC, Medium.LACQUER);
+
   private CoatOrder() {}
 
   /**
@@ -38,21 +43,31 @@ public final class CoatOrder {
   }
 
   /**
-   * The varnish to put under a coat that clashes with something below, chosen so that it clashes
-   * with nothing it lies on; empty when the coat doesn't clash, and when no varnish helps.
+   * The media of varnish that hold the solvents of some coats off what lies below: such a varnish
+   * clashes with nothing that it goes over, and nothing that comes after clashes. The varnish whose
+   * worst step is the safest comes first, and acrylic where two are as safe; empty when none holds.
    *
-   * @param notes of the stack, as {@link #check} gives them
-   * @param coat which coat, counted from 1 at the bottom
-   * @param wash whether that coat is a wash
+   * @param base what lies at the bottom
+   * @param below the coats under the varnish, lowest first
+   * @param next the coats that go over it, lowest first; none for a varnish that is the last coat
    */
-  public static Optional<Medium> seal(List<OrderNote> notes, int coat, boolean wash) {
-    List<SolventRule> rules =
-        notes.stream().filter(note -> note.coat() == coat).map(OrderNote::rule).toList();
-    if (rules.stream().noneMatch(rule -> rule.verdict() == SolventVerdict.CLASH)) {
-      return Optional.empty();
-    }
-    return SolventRules.seal(
-        rules.stream().map(SolventRule::lower).toList(), rules.get(0).upper(), wash);
+  public static List<Medium> seals(Base base, List<Coat> below, List<Coat> next) {
+    return SEALS.stream()
+        .filter(varnish -> worst(base, below, varnish, next) != SolventVerdict.CLASH)
+        .sorted(Comparator.comparing(varnish -> worst(base, below, varnish, next)))
+        .toList();
+  }
+
+  private static SolventVerdict worst(
+      Base base, List<Coat> below, Medium varnish, List<Coat> next) {
+    List<Coat> stack = new ArrayList<>(below);
+    stack.add(Coat.of(Mix.of(Paint.of("varnish", varnish).withUse(Use.VARNISH))));
+    stack.addAll(next);
+    return check(base, stack).stream()
+        .filter(note -> note.coat() > below.size())
+        .map(OrderNote::verdict)
+        .max(Comparator.naturalOrder())
+        .orElse(SolventVerdict.SAFE);
   }
 
   private static boolean isClosed(Coat coat) {

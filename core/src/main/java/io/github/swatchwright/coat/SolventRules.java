@@ -11,9 +11,7 @@ import static io.github.swatchwright.paint.Medium.WATER;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Medium;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -118,41 +116,6 @@ public final class SolventRules {
     return (wash ? washesFirst() : COATS.stream())
         .filter(rule -> rule.lower() == lower && rule.upper() == upper)
         .findFirst()
-        .orElseThrow();
-  }
-
-  /**
-   * The varnish to put between two media that clash, chosen so that neither step clashes and both
-   * are as safe as can be; empty when they don't clash, and when no varnish helps.
-   *
-   * @param lower the medium below
-   * @param upper the medium on top
-   * @param wash whether the upper coat is a wash or a filter
-   */
-  public static Optional<Medium> seal(Medium lower, Medium upper, boolean wash) {
-    if (of(lower, upper, wash).verdict() != CLASH) {
-      return Optional.empty();
-    }
-    return seal(List.of(lower), upper, wash);
-  }
-
-  /**
-   * The varnish between some media and one on top whose worst step is the safest, acrylic where
-   * both are as safe; empty when each clashes.
-   */
-  static Optional<Medium> seal(List<Medium> below, Medium upper, boolean wash) {
-    return Stream.of(ACRYLIC, LACQUER)
-        .filter(varnish -> worst(below, varnish, upper, wash) != CLASH)
-        .min(Comparator.comparing(varnish -> worst(below, varnish, upper, wash)));
-  }
-
-  private static SolventVerdict worst(
-      List<Medium> below, Medium varnish, Medium upper, boolean wash) {
-    return Stream.concat(
-            below.stream().map(lower -> of(lower, varnish, false)),
-            Stream.of(of(varnish, upper, wash)))
-        .map(SolventRule::verdict)
-        .max(Comparator.naturalOrder())
         .orElseThrow();
   }
 

@@ -21,9 +21,6 @@ import java.util.stream.Stream;
 record ClearCoats(Shelf shelf) {
   static final String CHIPPING_MEDIUM = "chipping medium";
 
-  /** Varnishes that hold solvents off, the one that is kindest to what is below first. */
-  private static final List<Medium> SEALS = List.of(Medium.ACRYLIC, Medium.LACQUER);
-
   /** Chipping medium is clear, and water dissolves it again. */
   static Coat chippingMedium() {
     Paint medium = Paint.of(CHIPPING_MEDIUM, Medium.WATER).withUse(Use.VARNISH);
@@ -44,10 +41,9 @@ record ClearCoats(Shelf shelf) {
    */
   Optional<Coat> varnish(Layers below, List<Coat> next, Finish finish) {
     List<Coat> possible =
-        SEALS.stream()
+        below.seals(next).stream()
             .flatMap(medium -> ofMedium(medium, finish))
             .map(paint -> new Coat(Mix.of(paint), 1, 0, 1))
-            .filter(coat -> below.clashes(Layers.joined(List.of(coat), next)).isEmpty())
             .toList();
     return possible.stream()
         .filter(coat -> isOnShelf(coat.mix()))

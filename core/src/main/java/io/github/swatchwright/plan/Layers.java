@@ -6,6 +6,7 @@ import io.github.swatchwright.coat.CoatOrder;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.SolventVerdict;
 import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,6 +53,11 @@ record Layers(Base bare, List<Coat> all, Base known, List<Coat> since) {
   /** What they would lift. */
   List<OrderNote> clashes(List<Coat> more) {
     return notes(more).stream().filter(note -> note.verdict() == SolventVerdict.CLASH).toList();
+  }
+
+  /** The varnishes that hold further coats off what is there, the safest first. */
+  List<Medium> seals(List<Coat> next) {
+    return CoatOrder.seals(bare, all, next);
   }
 
   static <T> List<T> joined(List<T> first, List<T> second) {

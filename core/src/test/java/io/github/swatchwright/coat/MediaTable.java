@@ -6,6 +6,7 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Use;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Every medium over every medium as a paint, a wash and a varnish, as rows of text. */
@@ -29,12 +30,21 @@ final class MediaTable {
                   Thinner.of(upper),
                   Wait.after(lower).words(),
                   SolventRules.of(lower, upper, wash).verdict().word(),
-                  SolventRules.seal(lower, upper, wash).map(Medium::word).orElse("-"),
+                  between(lower, upper, wash).map(Medium::word).orElse("-"),
                   cautions(upper, use)));
         }
       }
     }
     return rows;
+  }
+
+  /** The varnish to put between two media that clash; empty when they don't, or when none helps. */
+  static Optional<Medium> between(Medium lower, Medium upper, boolean wash) {
+    Base base = new Base.OfMix(Mix.of(Paint.of("below", lower)));
+    Paint top = Paint.of("on top", upper).withUse(wash ? Use.WASH : Use.PAINT);
+    return SolventRules.of(lower, upper, wash).verdict() == SolventVerdict.CLASH
+        ? CoatOrder.seals(base, List.of(), List.of(Coat.of(Mix.of(top)))).stream().findFirst()
+        : Optional.empty();
   }
 
   private static String cautions(Medium upper, Use use) {

@@ -95,7 +95,7 @@ class MediaTableTest {
         if (rule.verdict() == SolventVerdict.CLASH) {
           assertThat(rule.remedy())
               .contains(
-                  SolventRules.seal(lower, upper, true)
+                  MediaTable.between(lower, upper, true)
                       .map(varnish -> varnish.word() + " varnish")
                       .orElse("no varnish"));
         }
@@ -136,8 +136,9 @@ class MediaTableTest {
                     .anyMatch(n -> n.coat() == number && n.verdict() == SolventVerdict.CLASH))
             .isEqualTo(clash);
         clashes += clash ? 1 : 0;
-        Optional<Medium> varnish = CoatOrder.seal(notes, coat, upper.isWash());
-        if (varnish.isPresent()) {
+        Optional<Medium> varnish =
+            CoatOrder.seals(base, coats.subList(0, coat - 1), List.of(upper)).stream().findFirst();
+        if (clash && varnish.isPresent()) {
           sealed++;
           List<Coat> mended = new ArrayList<>(coats);
           mended.add(coat - 1, Coat.of(mix(varnish.get(), Use.VARNISH)));
