@@ -2,7 +2,6 @@ package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.difference.Ciede2000;
-import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.List;
@@ -27,11 +26,7 @@ public final class AgainJson {
         json -> {
           json.writeStringField("light", light.name());
           json.writeBooleanField("shelfChanged", shelfChanged);
-          json.writeArrayFieldStart("mixes");
-          for (MixedAgain again : mixes) {
-            write(json, again);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "mixes", mixes, again -> write(json, again));
         });
   }
 
@@ -39,15 +34,15 @@ public final class AgainJson {
     json.writeStartObject();
     json.writeStringField("of", again.then().kind().word());
     json.writeNumberField("number", again.then().number());
-    json.writeArrayFieldStart("drops");
-    for (Mix.Part part : again.mix().parts()) {
-      json.writeStartObject();
-      json.writeStringField("paint", part.paint().name());
-      json.writeNumberField("drops", Math.round(part.drops()));
-      Rounded.field(json, "millilitres", part.millilitres());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "drops",
+        again.mix().parts(),
+        part -> {
+          json.writeStringField("paint", part.paint().name());
+          json.writeNumberField("drops", Math.round(part.drops()));
+          Rounded.field(json, "millilitres", part.millilitres());
+        });
     Rounded.field(json, "millilitres", again.mix().millilitres());
     Rounded.field(json, "thinnerMillilitres", again.thinnerMillilitres());
     ColourJson.write(json, again.prediction());

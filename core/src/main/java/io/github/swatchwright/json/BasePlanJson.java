@@ -29,11 +29,7 @@ final class BasePlanJson {
       json.writeStringField("obstacle", colour.obstacle().get().word());
       json.writeStringField("reason", colour.obstacle().get().reason());
     }
-    json.writeArrayFieldStart("recipes");
-    for (BaseRecipe recipe : plan.recipes()) {
-      write(json, recipe);
-    }
-    json.writeEndArray();
+    JsonOutput.list(json, "recipes", plan.recipes(), recipe -> write(json, recipe));
     if (plan.darkest().isPresent()) {
       json.writeObjectFieldStart("darkest");
       write(json, plan.darkest().get(), light);

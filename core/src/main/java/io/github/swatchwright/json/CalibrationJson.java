@@ -35,16 +35,16 @@ public final class CalibrationJson {
   private static String toText(Calibration calibration, Optional<NextCards> next) {
     return JsonOutput.object(
         json -> {
-          json.writeArrayFieldStart("paints");
-          for (Calibration.CalibratedPaint paint : calibration.paints()) {
-            json.writeStartObject();
-            json.writeStringField("name", paint.name());
-            json.writeNumberField("cards", paint.cards());
-            Rounded.field(json, "before", paint.before());
-            Rounded.field(json, "after", paint.after());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "paints",
+              calibration.paints(),
+              paint -> {
+                json.writeStringField("name", paint.name());
+                json.writeNumberField("cards", paint.cards());
+                Rounded.field(json, "before", paint.before());
+                Rounded.field(json, "after", paint.after());
+              });
           writeCards(json, "contradictions", calibration.contradictions());
           writeCards(json, "unexpected", calibration.unexpected());
           if (!calibration.batches().isEmpty()) {
@@ -71,47 +71,47 @@ public final class CalibrationJson {
 
   private static void writeCards(
       JsonGenerator json, String name, List<Calibration.DifferingCard> cards) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (Calibration.DifferingCard card : cards) {
-      json.writeStartObject();
-      json.writeNumberField("card", card.card());
-      ColourJson.write(json, "measured", card.measured());
-      ColourJson.write(json, "expected", card.expected());
-      Rounded.field(json, "deltaE00", card.deltaE00());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        name,
+        cards,
+        card -> {
+          json.writeNumberField("card", card.card());
+          ColourJson.write(json, "measured", card.measured());
+          ColourJson.write(json, "expected", card.expected());
+          Rounded.field(json, "deltaE00", card.deltaE00());
+        });
   }
 
   private static void writeDays(JsonGenerator json, List<DayStrength> days) throws IOException {
-    json.writeArrayFieldStart("strengths");
-    for (DayStrength found : days) {
-      json.writeStartObject();
-      json.writeStringField("paint", found.paint());
-      if (found.since().isPresent()) {
-        json.writeStringField("since", found.since().get().toString());
-      }
-      if (found.latest().isPresent()) {
-        json.writeStringField("painted", found.latest().get().toString());
-      }
-      Rounded.field(json, "strength", found.strength());
-      Rounded.field(json, "sd", found.sd());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "strengths",
+        days,
+        found -> {
+          json.writeStringField("paint", found.paint());
+          if (found.since().isPresent()) {
+            json.writeStringField("since", found.since().get().toString());
+          }
+          if (found.latest().isPresent()) {
+            json.writeStringField("painted", found.latest().get().toString());
+          }
+          Rounded.field(json, "strength", found.strength());
+          Rounded.field(json, "sd", found.sd());
+        });
   }
 
   private static void writeBatches(JsonGenerator json, List<BatchStrength> batches)
       throws IOException {
-    json.writeArrayFieldStart("batches");
-    for (BatchStrength found : batches) {
-      json.writeStartObject();
-      json.writeStringField("paint", found.batch().paint());
-      json.writeStringField("batch", found.batch().label());
-      Rounded.field(json, "strength", found.strength());
-      Rounded.field(json, "sd", found.sd());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "batches",
+        batches,
+        found -> {
+          json.writeStringField("paint", found.batch().paint());
+          json.writeStringField("batch", found.batch().label());
+          Rounded.field(json, "strength", found.strength());
+          Rounded.field(json, "sd", found.sd());
+        });
   }
 }

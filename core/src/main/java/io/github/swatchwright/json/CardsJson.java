@@ -161,11 +161,7 @@ public final class CardsJson {
 
   private static void write(JsonGenerator json, CardSet cards) throws IOException {
     HEAD.write(json);
-    json.writeArrayFieldStart("cards");
-    for (TestCard card : cards.cards()) {
-      write(json, card);
-    }
-    json.writeEndArray();
+    JsonOutput.list(json, "cards", cards.cards(), card -> write(json, card));
   }
 
   private static void write(JsonGenerator json, TestCard card) throws IOException {

@@ -1,16 +1,13 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatAmounts;
-import io.github.swatchwright.coat.CoatOption;
 import io.github.swatchwright.coat.CoatPlan;
 import io.github.swatchwright.coat.CoatStep;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
-import io.github.swatchwright.coat.SeenPatch;
 import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
@@ -95,10 +92,7 @@ public final class CoatJson {
   }
 
   private static void write(JsonGenerator json, Coat coat) throws IOException {
-    json.writeStringField("mix", coat.mix().toText());
-    Rounded.field(json, "coats", coat.coats());
-    Rounded.field(json, "thinner", coat.thinner());
-    Rounded.field(json, "coverage", coat.coverage());
+    PaintingJson.writeCoat(json, coat);
     json.writeStringField("bottleUse", coat.mix().parts().get(0).paint().use().word());
     JsonOutput.text(json, "thinnedWith", Thinner.of(coat.mix()));
     if (coat.doubt().isPresent()) {
@@ -121,11 +115,7 @@ public final class CoatJson {
       ColourJson.write(json, "overDarkest", step.overDarkest());
       ColourJson.write(json, "overLightest", step.overLightest());
       writePatches(json, step);
-      json.writeArrayFieldStart("cautions");
-      for (Caution caution : plan.cautionsOfSteps().get(i)) {
-        json.writeString(caution.word());
-      }
-      json.writeEndArray();
+      PaintingJson.writeCautionWords(json, plan.cautionsOfSteps().get(i));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -143,11 +133,7 @@ public final class CoatJson {
       json.writeObjectFieldStart("chipped");
       json.writeNumberField("coat", coat);
       Rounded.field(json, "worn", plan.chipping().get().worn());
-      json.writeArrayFieldStart("steps");
-      for (String step : plan.chippingOf(coat)) {
-        json.writeString(step);
-      }
-      json.writeEndArray();
+      JsonOutput.words(json, "steps", plan.chippingOf(coat));
       json.writeEndObject();
     }
   }
@@ -157,14 +143,14 @@ public final class CoatJson {
     if (step.patches().size() < 2) {
       return;
     }
-    json.writeArrayFieldStart("patches");
-    for (SeenPatch patch : step.patches()) {
-      json.writeStartObject();
-      Rounded.field(json, "share", patch.share());
-      ColourJson.writeFields(json, patch.colour());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "patches",
+        step.patches(),
+        patch -> {
+          Rounded.field(json, "share", patch.share());
+          ColourJson.writeFields(json, patch.colour());
+        });
   }
 
   private static void write(JsonGenerator json, CoatAmounts amounts, List<CoatStep> steps)
@@ -192,42 +178,42 @@ public final class CoatJson {
     json.writeObjectFieldStart("advice");
     ColourJson.write(json, "target", advice.target());
     Rounded.field(json, "nowDeltaE00", advice.nowDeltaE00());
-    json.writeArrayFieldStart("options");
-    for (CoatOption option : advice.options()) {
-      json.writeStartObject();
-      write(json, option.coat());
-      json.writeStringField("use", option.use().word());
-      ColourJson.write(json, option.prediction());
-      Lab lab = option.prediction().lab();
-      json.writeObjectFieldStart("shift");
-      Rounded.field(json, "L", lab.l() - advice.now().l());
-      Rounded.field(json, "a", lab.a() - advice.now().a());
-      Rounded.field(json, "b", lab.b() - advice.now().b());
-      json.writeEndObject();
-      Rounded.field(json, "deltaE00", option.deltaE00());
-      Rounded.field(json, "expectedDeltaE00", option.expectedDeltaE00());
-      writeOrder(json, option.order());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "options",
+        advice.options(),
+        option -> {
+          write(json, option.coat());
+          json.writeStringField("use", option.use().word());
+          ColourJson.write(json, option.prediction());
+          Lab lab = option.prediction().lab();
+          json.writeObjectFieldStart("shift");
+          Rounded.field(json, "L", lab.l() - advice.now().l());
+          Rounded.field(json, "a", lab.a() - advice.now().a());
+          Rounded.field(json, "b", lab.b() - advice.now().b());
+          json.writeEndObject();
+          Rounded.field(json, "deltaE00", option.deltaE00());
+          Rounded.field(json, "expectedDeltaE00", option.expectedDeltaE00());
+          writeOrder(json, option.order());
+        });
     json.writeEndObject();
   }
 
   static void writeOrder(JsonGenerator json, List<OrderNote> notes) throws IOException {
-    json.writeArrayFieldStart("order");
-    for (OrderNote note : notes) {
-      json.writeStartObject();
-      json.writeNumberField("coat", note.coat());
-      writeLayer(json, "upper", note.upperPaint(), note.rule().upper());
-      writeLayer(json, "lower", note.lowerPaint(), note.rule().lower());
-      json.writeStringField("verdict", note.verdict().word());
-      json.writeStringField("reason", note.rule().reason());
-      if (!note.rule().remedy().isEmpty()) {
-        json.writeStringField("remedy", note.rule().remedy());
-      }
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "order",
+        notes,
+        note -> {
+          json.writeNumberField("coat", note.coat());
+          writeLayer(json, "upper", note.upperPaint(), note.rule().upper());
+          writeLayer(json, "lower", note.lowerPaint(), note.rule().lower());
+          json.writeStringField("verdict", note.verdict().word());
+          json.writeStringField("reason", note.rule().reason());
+          if (!note.rule().remedy().isEmpty()) {
+            json.writeStringField("remedy", note.rule().remedy());
+          }
+        });
   }
 
   private static void writeLayer(JsonGenerator json, String field, String paint, Medium medium)
@@ -239,24 +225,17 @@ public final class CoatJson {
   }
 
   private static void writeWaits(JsonGenerator json, CoatPlan plan) throws IOException {
-    json.writeArrayFieldStart("waits");
-    for (Medium medium : plan.media()) {
-      Wait wait = Wait.after(medium);
-      json.writeStartObject();
-      json.writeStringField("medium", medium.word());
-      Rounded.field(json, "leastHours", wait.leastHours());
-      Rounded.field(json, "mostHours", wait.mostHours());
-      json.writeStringField("words", wait.words());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeArrayFieldStart("cautions");
-    for (Caution caution : plan.cautions()) {
-      json.writeStartObject();
-      json.writeStringField("about", caution.word());
-      json.writeStringField("text", caution.text());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "waits",
+        plan.media(),
+        medium -> {
+          Wait wait = Wait.after(medium);
+          json.writeStringField("medium", medium.word());
+          Rounded.field(json, "leastHours", wait.leastHours());
+          Rounded.field(json, "mostHours", wait.mostHours());
+          json.writeStringField("words", wait.words());
+        });
+    PaintingJson.writeCautions(json, plan.cautions());
   }
 }

@@ -30,16 +30,16 @@ public final class CorrectionJson {
         json -> {
           json.writeStringField("light", light.name());
           Rounded.field(json, "now", correction.now());
-          json.writeArrayFieldStart("additions");
-          for (Correction.Addition addition : correction.additions()) {
-            json.writeStartObject();
-            json.writeStringField("paint", addition.drops().paint().name());
-            json.writeNumberField("drops", addition.drops().count());
-            ColourJson.write(json, "predicted", addition.predicted());
-            Rounded.field(json, "deltaE00", addition.deltaE00());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "additions",
+              correction.additions(),
+              addition -> {
+                json.writeStringField("paint", addition.drops().paint().name());
+                json.writeNumberField("drops", addition.drops().count());
+                ColourJson.write(json, "predicted", addition.predicted());
+                Rounded.field(json, "deltaE00", addition.deltaE00());
+              });
           ColourJson.write(json, "predicted", correction.predicted());
           Rounded.field(json, "deltaE00", correction.deltaE00());
           Rounded.field(json, "expectedDeltaE00", correction.expectedDeltaE00());
@@ -70,14 +70,14 @@ public final class CorrectionJson {
                     some.drops().paint().name(), (double) some.drops().count(), Double::sum));
     json.writeArrayFieldStart("corrected");
     json.writeStartObject();
-    json.writeArrayFieldStart("drops");
-    for (Map.Entry<String, Double> part : drops.entrySet()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "paint", part.getKey());
-      json.writeNumberField("drops", part.getValue());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "drops",
+        drops.entrySet(),
+        part -> {
+          JsonOutput.text(json, "paint", part.getKey());
+          json.writeNumberField("drops", part.getValue());
+        });
     ColourJson.write(json, "predicted", correction.predicted());
     json.writeEndObject();
     json.writeEndArray();

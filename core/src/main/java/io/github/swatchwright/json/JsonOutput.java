@@ -76,6 +76,34 @@ final class JsonOutput {
     return text;
   }
 
+  /** Writes one item of a list. */
+  @FunctionalInterface
+  interface Item<T> {
+    /** Writes it whole, or its fields without the braces, as the list asks. */
+    void write(T item) throws IOException;
+  }
+
+  /** Writes a list of objects, of which each item gives the fields. */
+  static <T> void objects(JsonGenerator json, String name, Iterable<T> items, Item<T> fields)
+      throws IOException {
+    list(json, name, items, item -> object(json, same -> fields.write(item)));
+  }
+
+  /** Writes a list whose items are written whole. */
+  static <T> void list(JsonGenerator json, String name, Iterable<T> items, Item<T> whole)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (T item : items) {
+      whole.write(item);
+    }
+    json.writeEndArray();
+  }
+
+  /** Writes a list of strings. */
+  static void words(JsonGenerator json, String name, Iterable<String> words) throws IOException {
+    list(json, name, words, json::writeString);
+  }
+
   /** Writes a string that can be read again: not too long, and of whole characters. */
   static void text(JsonGenerator json, String field, String text) throws IOException {
     json.writeStringField(field, readable(field, text, ReadLimits.USUAL.longestText()));

@@ -5,22 +5,14 @@ import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.ladder.Ladder;
-import io.github.swatchwright.ladder.LadderRequest;
-import io.github.swatchwright.ladder.LadderWarning;
-import io.github.swatchwright.ladder.PotRule;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
-import io.github.swatchwright.spectrum.Observer;
-import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -48,9 +40,6 @@ import java.util.List;
  * wash has no {@code add}, and says its {@code coats} and {@code thinner} to one of paint.
  */
 public final class LadderJson {
-  /** More paints than any ladder's pot holds. */
-  private static final int MOST_PAINTS = 64;
-
   private LadderJson() {}
 
   /**
@@ -70,9 +59,7 @@ public final class LadderJson {
           json.writeNumberField("allDrops", ladder.drops());
           if (ladder.letDown().isPresent()) {
             json.writeObjectFieldStart("letDown");
-            json.writeArrayFieldStart("drops");
-            RecipeJson.writePaints(json, ladder.letDown().get().drops());
-            json.writeEndArray();
+            RecipeJson.writePaints(json, "drops", ladder.letDown().get().drops());
             json.writeEndObject();
           }
           ColourJson.write(json, "from", ladder.from());
@@ -82,44 +69,49 @@ public final class LadderJson {
             write(json, ladder.rungs().get(i), ladder.cautionsOfRungs().get(i));
           }
           json.writeEndArray();
-          Rounded.field(json, "baseShare", ladder.baseShare());
-          if (ladder.base().isPresent()) {
-            ColourJson.write(json, "base", ladder.base().get());
-          }
-          ColourJson.write(json, "look", ladder.look());
-          if (ladder.wantedLook().isPresent()) {
-            Lab wanted = ladder.wantedLook().get();
-            ColourJson.write(json, "wantedLook", wanted);
-            Rounded.field(json, "lookDeltaE00", Ciede2000.deltaE(wanted, ladder.look()));
-          }
-          json.writeArrayFieldStart("warnings");
-          for (LadderWarning warning : ladder.warnings()) {
-            json.writeStartObject();
-            json.writeStringField("kind", warning.kind().word());
-            json.writeNumberField("rung", warning.rung());
-            json.writeStringField("text", warning.text());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          writeLook(json, ladder);
+          writeWarnings(json, ladder);
+        });
+  }
+
+  /** What lies below, and what the whole area looks like from a distance. */
+  private static void writeLook(JsonGenerator json, Ladder ladder) throws IOException {
+    Rounded.field(json, "baseShare", ladder.baseShare());
+    if (ladder.base().isPresent()) {
+      ColourJson.write(json, "base", ladder.base().get());
+    }
+    ColourJson.write(json, "look", ladder.look());
+    if (ladder.wantedLook().isPresent()) {
+      Lab wanted = ladder.wantedLook().get();
+      ColourJson.write(json, "wantedLook", wanted);
+      Rounded.field(json, "lookDeltaE00", Ciede2000.deltaE(wanted, ladder.look()));
+    }
+  }
+
+  private static void writeWarnings(JsonGenerator json, Ladder ladder) throws IOException {
+    JsonOutput.objects(
+        json,
+        "warnings",
+        ladder.warnings(),
+        warning -> {
+          json.writeStringField("kind", warning.kind().word());
+          json.writeNumberField("rung", warning.rung());
+          json.writeStringField("text", warning.text());
         });
   }
 
   private static void write(JsonGenerator json, Rung rung, List<Caution> cautions)
       throws IOException {
     json.writeStartObject();
-    json.writeNumberField("keep", rung.keep());
-    json.writeArrayFieldStart("add");
-    RecipeJson.writePaints(json, rung.add());
-    json.writeEndArray();
-    json.writeNumberField("addLetDown", rung.letDown());
-    json.writeArrayFieldStart("drops");
-    for (Mix.Part part : rung.pot().parts()) {
-      json.writeStartObject();
-      json.writeStringField("paint", part.paint().name());
-      Rounded.field(json, "drops", part.drops());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    PaintingJson.writePour(json, rung);
+    JsonOutput.objects(
+        json,
+        "drops",
+        rung.pot().parts(),
+        part -> {
+          json.writeStringField("paint", part.paint().name());
+          Rounded.field(json, "drops", part.drops());
+        });
     if (rung.wash().isPresent()) {
       Rounded.field(json, "coats", rung.wash().get().coats());
       Rounded.field(json, "thinner", rung.wash().get().thinner());
@@ -130,20 +122,13 @@ public final class LadderJson {
     }
     JsonOutput.text(json, "thinnedWith", Thinner.of(rung.pot()));
     JsonOutput.text(json, "dries", Wait.after(rung.coat().medium()).words());
-    json.writeArrayFieldStart("cautions");
-    for (Caution caution : cautions) {
-      json.writeString(caution.word());
-    }
-    json.writeEndArray();
+    PaintingJson.writeCautionWords(json, cautions);
     Rounded.field(json, "coverage", rung.coverage());
     Rounded.field(json, "visibleShare", rung.visibleShare());
     Rounded.field(json, "oneDrop", rung.oneDrop());
     Rounded.field(json, "potMillilitres", rung.potMillilitres());
     Rounded.field(json, "setAside", rung.spare());
-    json.writeObjectFieldStart("millilitres");
-    Rounded.field(json, "paint", rung.amount().paintMillilitres());
-    Rounded.field(json, "thinner", rung.amount().thinnerMillilitres());
-    json.writeEndObject();
+    PaintingJson.writeMillilitres(json, rung.amount());
     json.writeEndObject();
   }
 
@@ -173,17 +158,6 @@ public final class LadderJson {
   }
 
   /**
-   * Reads the rungs of a ladder from a file, which messages name by its path.
-   *
-   * @param shelf the shelf whose paints the rungs name
-   * @throws JsonInputException when the file isn't a ladder, or names a paint that isn't there
-   * @throws IOException when it can't be read
-   */
-  public static List<ReadRung> readRungs(Path file, Shelf shelf) throws IOException {
-    return rungs(JsonDocument.read(file), shelf);
-  }
-
-  /**
    * Reads the rungs of a ladder from a text.
    *
    * @param text the JSON document
@@ -192,105 +166,6 @@ public final class LadderJson {
    * @throws JsonInputException when the text isn't a ladder, or names a paint that isn't there
    */
   public static List<ReadRung> parseRungs(String text, String source, Shelf shelf) {
-    return rungs(JsonDocument.parse(text, source), shelf);
-  }
-
-  private static List<ReadRung> rungs(JsonElement root, Shelf shelf) {
-    JsonFields fields =
-        root.fields(
-            "light",
-            "separate",
-            "use",
-            "evenStep",
-            "unevenness",
-            "allDrops",
-            "letDown",
-            "from",
-            "to",
-            "rungs",
-            "baseShare",
-            "base",
-            "look",
-            "wantedLook",
-            "lookDeltaE00",
-            "warnings");
-    JsonElement light = fields.required("light");
-    WhitePoint white =
-        TristimulusWeights.of(light.make(() -> Illuminant.parse(light.text())), Observer.CIE_1931)
-            .whitePoint();
-    return fields.required("rungs").items(1, LadderRequest.MOST_RUNGS).stream()
-        .map(element -> rung(element, shelf, white))
-        .toList();
-  }
-
-  private static ReadRung rung(JsonElement element, Shelf shelf, WhitePoint white) {
-    JsonFields fields =
-        element.fields(
-            "keep",
-            "add",
-            "addLetDown",
-            "drops",
-            "coats",
-            "thinner",
-            "predicted",
-            "interval",
-            "thinnedWith",
-            "dries",
-            "cautions",
-            "step",
-            "coverage",
-            "visibleShare",
-            "oneDrop",
-            "potMillilitres",
-            "setAside",
-            "millilitres");
-    List<Recipe.Drops> add =
-        fields.required("add").items(0, MOST_PAINTS).stream()
-            .map(some -> added(some, shelf))
-            .toList();
-    JsonElement drops = fields.required("drops");
-    List<Mix.Part> parts =
-        drops.items(1, MOST_PAINTS).stream().map(some -> part(some, shelf)).toList();
-    List<JsonElement> lab =
-        fields
-            .required("predicted")
-            .fields("lab", "srgb", "displayable")
-            .required("lab")
-            .items(3, 3);
-    return new ReadRung(
-        count(fields, "keep"),
-        add,
-        count(fields, "addLetDown"),
-        drops.make(() -> new Mix(parts)),
-        new Lab(lab.get(0).number(), lab.get(1).number(), lab.get(2).number(), white),
-        fields.required("coverage").number(0, 1),
-        fields.required("visibleShare").number(0, 1));
-  }
-
-  private static int count(JsonFields fields, String name) {
-    return fields
-        .optional(name)
-        .map(number -> number.wholeNumber(0, PotRule.LARGEST_POT))
-        .orElse(0);
-  }
-
-  private static Recipe.Drops added(JsonElement element, Shelf shelf) {
-    JsonFields fields = element.fields("paint", "drops");
-    Paint paint = paint(fields, shelf);
-    JsonElement count = fields.required("drops");
-    int drops = count.wholeNumber(1, Integer.MAX_VALUE);
-    return count.make(() -> new Recipe.Drops(paint, drops));
-  }
-
-  private static Mix.Part part(JsonElement element, Shelf shelf) {
-    JsonFields fields = element.fields("paint", "drops");
-    Paint paint = paint(fields, shelf);
-    JsonElement drops = fields.required("drops");
-    return drops.make(() -> new Mix.Part(paint, drops.number()));
-  }
-
-  private static Paint paint(JsonFields fields, Shelf shelf) {
-    JsonElement paint = fields.required("paint");
-    return paint.make(() -> shelf.paint(paint.text()));
+    return RungReader.rungs(JsonDocument.parse(text, source), shelf);
   }
 }

@@ -10,8 +10,6 @@ import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -55,11 +53,7 @@ public final class MatchJson {
             write(json, result.request().insteadOf().get());
           }
           write(json, result.reach());
-          json.writeArrayFieldStart("recipes");
-          for (RankedRecipe ranked : result.recipes()) {
-            write(json, ranked);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "recipes", result.recipes(), ranked -> write(json, ranked));
           if (result.nearestBottle().isPresent()) {
             json.writeFieldName("nearestBottle");
             write(json, result.nearestBottle().get());
@@ -67,11 +61,7 @@ public final class MatchJson {
           json.writeNumberField("weighed", result.weighed());
           json.writeBooleanField("complete", result.complete());
           Rounded.field(json, "provenGap", result.provenGap());
-          json.writeArrayFieldStart("leftOut");
-          for (String reason : result.leftOut()) {
-            json.writeString(reason);
-          }
-          json.writeEndArray();
+          JsonOutput.words(json, "leftOut", result.leftOut());
         });
   }
 
@@ -91,11 +81,7 @@ public final class MatchJson {
       return;
     }
     json.writeObjectFieldStart("missing");
-    json.writeArrayFieldStart("directions");
-    for (String direction : reach.directions()) {
-      json.writeString(direction);
-    }
-    json.writeEndArray();
+    JsonOutput.words(json, "directions", reach.directions());
     Rounded.field(json, "deltaL", reach.missing().deltaL());
     Rounded.field(json, "deltaC", reach.missing().deltaC());
     Rounded.field(json, "deltaH", reach.missing().deltaH());
@@ -123,31 +109,6 @@ public final class MatchJson {
     }
     Rounded.field(json, "score", ranked.score());
     json.writeEndObject();
-  }
-
-  /**
-   * Reads the recipes of a result from a file, which messages name by its path.
-   *
-   * @param shelf the shelf whose paints the recipes name
-   * @throws JsonInputException when the file isn't a result, or names a paint that isn't there
-   * @throws IOException when it can't be read
-   */
-  public static List<Recipe> readRecipes(Path file, Shelf shelf) throws IOException {
-    return recipes(JsonDocument.read(file), shelf);
-  }
-
-  /**
-   * Reads the recipes of a result from a stream, and leaves it open.
-   *
-   * @param in UTF-8
-   * @param source what messages call it
-   * @param shelf the shelf whose paints the recipes name
-   * @throws JsonInputException when the text isn't a result, or names a paint that isn't there
-   * @throws IOException when it can't be read
-   */
-  public static List<Recipe> readRecipes(InputStream in, String source, Shelf shelf)
-      throws IOException {
-    return recipes(JsonDocument.read(in, source), shelf);
   }
 
   /**

@@ -1,7 +1,6 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
 import java.io.IOException;
 
@@ -21,14 +20,19 @@ public final class NextCardsJson {
   static void write(JsonGenerator json, NextCards next) throws IOException {
     json.writeObjectFieldStart("next");
     Rounded.field(json, "expectedDeltaE00", next.expectedDeltaE00());
-    json.writeArrayFieldStart("cards");
-    for (NextCard card : next.cards()) {
-      json.writeStartObject();
-      RecipeJson.write(json, card.recipe());
-      Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    writeCards(json, next);
     json.writeEndObject();
+  }
+
+  /** The list of cards alone. */
+  static void writeCards(JsonGenerator json, NextCards next) throws IOException {
+    JsonOutput.objects(
+        json,
+        "cards",
+        next.cards(),
+        card -> {
+          RecipeJson.write(json, card.recipe());
+          Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
+        });
   }
 }

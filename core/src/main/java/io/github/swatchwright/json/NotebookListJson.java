@@ -19,14 +19,14 @@ public final class NotebookListJson {
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("setAside");
-          for (Notebook.SetAside line : contents.setAside()) {
-            json.writeStartObject();
-            json.writeNumberField("line", line.line());
-            json.writeStringField("reason", line.reason());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "setAside",
+              contents.setAside(),
+              line -> {
+                json.writeNumberField("line", line.line());
+                json.writeStringField("reason", line.reason());
+              });
         });
   }
 
@@ -49,10 +49,6 @@ public final class NotebookListJson {
     json.writeStringField("name", entry.shelfName());
     json.writeStringField("sha256", entry.shelfHash());
     json.writeEndObject();
-    json.writeArrayFieldStart("asked");
-    for (String argument : entry.asked()) {
-      json.writeString(argument);
-    }
-    json.writeEndArray();
+    JsonOutput.words(json, "asked", entry.asked());
   }
 }

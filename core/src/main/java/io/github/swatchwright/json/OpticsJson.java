@@ -91,33 +91,33 @@ final class OpticsJson {
     if (!optics.days().isEmpty()) {
       writeDays(json, optics.days());
     }
-    json.writeArrayFieldStart("rows");
-    for (FittedOptics.Row row : optics.rows()) {
-      json.writeStartObject();
-      json.writeNumberField("row", row.number());
-      json.writeArrayFieldStart("slopes");
-      for (float slope : row.slopes()) {
-        json.writeNumber(slope);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "rows",
+        optics.rows(),
+        row -> {
+          json.writeNumberField("row", row.number());
+          json.writeArrayFieldStart("slopes");
+          for (float slope : row.slopes()) {
+            json.writeNumber(slope);
+          }
+          json.writeEndArray();
+        });
     json.writeEndObject();
   }
 
   private static void writeDays(JsonGenerator json, List<FittedOptics.Day> days)
       throws IOException {
-    json.writeArrayFieldStart("days");
-    for (FittedOptics.Day day : days) {
-      json.writeStartObject();
-      if (day.painted().isPresent()) {
-        json.writeStringField("painted", day.painted().get().toString());
-      }
-      json.writeNumberField("logStrength", day.logStrength());
-      json.writeNumberField("sd", day.sd());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "days",
+        days,
+        day -> {
+          if (day.painted().isPresent()) {
+            json.writeStringField("painted", day.painted().get().toString());
+          }
+          json.writeNumberField("logStrength", day.logStrength());
+          json.writeNumberField("sd", day.sd());
+        });
   }
 }

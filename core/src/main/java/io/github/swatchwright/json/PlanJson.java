@@ -1,22 +1,15 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
-import io.github.swatchwright.coat.Caution;
-import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.ladder.Ladder;
-import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.plan.Look;
 import io.github.swatchwright.plan.Needs;
 import io.github.swatchwright.plan.Plan;
 import io.github.swatchwright.plan.PlanStep;
-import io.github.swatchwright.plan.ProjectArea;
-import io.github.swatchwright.plan.Sitting;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -55,30 +48,17 @@ public final class PlanJson {
         json -> {
           json.writeStringField("light", light.name());
           json.writeStringField("project", plan.project().name());
-          json.writeArrayFieldStart("steps");
-          for (PlanStep step : plan.steps()) {
-            write(json, step);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "steps", plan.steps(), step -> write(json, step));
           writeAreas(json, plan);
           write(json, plan.needs());
           writeCalendar(json, plan);
           if (plan.cards().isPresent()) {
-            write(json, plan.cards().get());
+            NextCards cards = plan.cards().get();
+            Rounded.field(json, "expectedWithoutCards", cards.expectedDeltaE00());
+            NextCardsJson.writeCards(json, cards);
           }
-          json.writeArrayFieldStart("trials");
-          for (PlanStep step : plan.trials()) {
-            json.writeNumber(step.number());
-          }
-          json.writeEndArray();
-          json.writeArrayFieldStart("cautions");
-          for (Caution caution : plan.cautions()) {
-            json.writeStartObject();
-            json.writeStringField("about", caution.word());
-            json.writeStringField("text", caution.text());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "trials", plan.trials(), step -> json.writeNumber(step.number()));
+          PaintingJson.writeCautions(json, plan.cautions());
         });
   }
 
@@ -91,72 +71,51 @@ public final class PlanJson {
       json.writeNumberField("task", step.task().getAsInt() + 1);
     }
     json.writeBooleanField("done", step.done());
-    json.writeArrayFieldStart("coats");
-    for (Coat coat : step.work().coats()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "mix", coat.mix().toText());
-      Rounded.field(json, "coats", coat.coats());
-      Rounded.field(json, "thinner", coat.thinner());
-      Rounded.field(json, "coverage", coat.coverage());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json, "coats", step.work().coats(), coat -> PaintingJson.writeCoat(json, coat));
     Rounded.field(json, "worn", step.work().worn());
     if (step.work().pot().isPresent()) {
-      json.writeArrayFieldStart("drops");
       writeDrops(json, step.work().pot().get());
-      json.writeEndArray();
     }
     if (step.work().ladder().isPresent()) {
       write(json, step.work().ladder().get());
     }
-    json.writeObjectFieldStart("millilitres");
-    Rounded.field(json, "paint", step.work().amount().paintMillilitres());
-    Rounded.field(json, "thinner", step.work().amount().thinnerMillilitres());
-    json.writeEndObject();
+    PaintingJson.writeMillilitres(json, step.work().amount());
     Optional<String> thinner = Plan.thinner(step);
     if (thinner.isPresent()) {
       json.writeStringField("thinnedWith", thinner.get());
     }
     write(json, step.look());
-    json.writeArrayFieldStart("advice");
-    for (String sentence : step.advice()) {
-      json.writeString(sentence);
-    }
-    json.writeEndArray();
+    JsonOutput.words(json, "advice", step.advice());
     json.writeEndObject();
   }
 
   private static void writeDrops(JsonGenerator json, Mix mix) throws IOException {
-    for (Mix.Part part : mix.parts()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "paint", part.paint().name());
-      json.writeNumberField("drops", Math.round(part.drops()));
-      Rounded.field(json, "millilitres", part.millilitres());
-      json.writeEndObject();
-    }
+    JsonOutput.objects(
+        json,
+        "drops",
+        mix.parts(),
+        part -> {
+          JsonOutput.text(json, "paint", part.paint().name());
+          json.writeNumberField("drops", Math.round(part.drops()));
+          Rounded.field(json, "millilitres", part.millilitres());
+        });
   }
 
   private static void write(JsonGenerator json, Ladder ladder) throws IOException {
     if (ladder.letDown().isPresent()) {
-      json.writeArrayFieldStart("letDown");
-      RecipeJson.writePaints(json, ladder.letDown().get().drops());
-      json.writeEndArray();
+      RecipeJson.writePaints(json, "letDown", ladder.letDown().get().drops());
     }
-    json.writeArrayFieldStart("rungs");
-    for (Rung rung : ladder.rungs()) {
-      json.writeStartObject();
-      json.writeNumberField("keep", rung.keep());
-      json.writeArrayFieldStart("add");
-      RecipeJson.writePaints(json, rung.add());
-      json.writeEndArray();
-      json.writeNumberField("addLetDown", rung.letDown());
-      ColourJson.write(json, rung.prediction());
-      Rounded.field(json, "coverage", rung.coverage());
-      Rounded.field(json, "potMillilitres", rung.potMillilitres());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "rungs",
+        ladder.rungs(),
+        rung -> {
+          PaintingJson.writePour(json, rung);
+          ColourJson.write(json, rung.prediction());
+          Rounded.field(json, "coverage", rung.coverage());
+          Rounded.field(json, "potMillilitres", rung.potMillilitres());
+        });
   }
 
   private static void write(JsonGenerator json, Look look) throws IOException {
@@ -173,75 +132,60 @@ public final class PlanJson {
   }
 
   private static void writeAreas(JsonGenerator json, Plan plan) throws IOException {
-    json.writeArrayFieldStart("areas");
-    for (ProjectArea area : plan.project().areas()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "area", area.name());
-      Rounded.field(json, "squareCentimetres", area.squareCentimetres());
-      json.writeArrayFieldStart("steps");
-      for (PlanStep step : plan.stepsOf(area.name())) {
-        json.writeNumber(step.number());
-      }
-      json.writeEndArray();
-      write(json, plan.lookOf(area.name()));
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "areas",
+        plan.project().areas(),
+        area -> {
+          JsonOutput.text(json, "area", area.name());
+          Rounded.field(json, "squareCentimetres", area.squareCentimetres());
+          JsonOutput.list(
+              json, "steps", plan.stepsOf(area.name()), step -> json.writeNumber(step.number()));
+          write(json, plan.lookOf(area.name()));
+        });
   }
 
   private static void write(JsonGenerator json, Needs needs) throws IOException {
-    json.writeArrayFieldStart("amounts");
-    for (Needs.OfPaint paint : needs.paints()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "paint", paint.name());
-      Rounded.field(json, "millilitres", paint.millilitres());
-      json.writeNumberField("drops", paint.drops());
-      if (paint.left().isPresent()) {
-        Rounded.field(json, "left", paint.left().getAsDouble());
-      }
-      Rounded.field(json, "missing", paint.missingMillilitres());
-      json.writeBooleanField("owned", paint.owned());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeArrayFieldStart("thinners");
-    for (Map.Entry<String, Double> thinner : needs.thinners().entrySet()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "thinner", thinner.getKey());
-      Rounded.field(json, "millilitres", thinner.getValue());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "amounts",
+        needs.paints(),
+        paint -> {
+          JsonOutput.text(json, "paint", paint.name());
+          Rounded.field(json, "millilitres", paint.millilitres());
+          json.writeNumberField("drops", paint.drops());
+          if (paint.left().isPresent()) {
+            Rounded.field(json, "left", paint.left().getAsDouble());
+          }
+          Rounded.field(json, "missing", paint.missingMillilitres());
+          json.writeBooleanField("owned", paint.owned());
+        });
+    JsonOutput.objects(
+        json,
+        "thinners",
+        needs.thinners().entrySet(),
+        thinner -> {
+          JsonOutput.text(json, "thinner", thinner.getKey());
+          Rounded.field(json, "millilitres", thinner.getValue());
+        });
   }
 
   private static void writeCalendar(JsonGenerator json, Plan plan) throws IOException {
-    json.writeArrayFieldStart("calendar");
-    for (Sitting sitting : plan.calendar()) {
-      json.writeStartObject();
-      json.writeNumberField("day", sitting.day());
-      if (plan.project().starts().isPresent()) {
-        json.writeStringField(
-            "date", plan.project().starts().get().plusDays(sitting.day()).toString());
-      }
-      json.writeStringField("part", sitting.part().word());
-      json.writeStringField("start", sitting.startTime());
-      json.writeNumberField("step", sitting.step());
-      json.writeNumberField("firstCoat", sitting.firstCoat());
-      json.writeNumberField("lastCoat", sitting.lastCoat());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private static void write(JsonGenerator json, NextCards cards) throws IOException {
-    Rounded.field(json, "expectedWithoutCards", cards.expectedDeltaE00());
-    json.writeArrayFieldStart("cards");
-    for (NextCard card : cards.cards()) {
-      json.writeStartObject();
-      RecipeJson.write(json, card.recipe());
-      Rounded.field(json, "expectedDeltaE00", card.expectedDeltaE00());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "calendar",
+        plan.calendar(),
+        sitting -> {
+          json.writeNumberField("day", sitting.day());
+          if (plan.project().starts().isPresent()) {
+            json.writeStringField(
+                "date", plan.project().starts().get().plusDays(sitting.day()).toString());
+          }
+          json.writeStringField("part", sitting.part().word());
+          json.writeStringField("start", sitting.startTime());
+          json.writeNumberField("step", sitting.step());
+          json.writeNumberField("firstCoat", sitting.firstCoat());
+          json.writeNumberField("lastCoat", sitting.lastCoat());
+        });
   }
 }

@@ -30,14 +30,14 @@ public final class PredictionsJson {
     return JsonOutput.object(
         json -> {
           json.writeStringField("light", light.name());
-          json.writeArrayFieldStart("predictions");
-          for (Entry entry : entries) {
-            json.writeStartObject();
-            json.writeStringField("mix", entry.mix().toText());
-            ColourJson.write(json, entry.prediction());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "predictions",
+              entries,
+              entry -> {
+                json.writeStringField("mix", entry.mix().toText());
+                ColourJson.write(json, entry.prediction());
+              });
         });
   }
 }

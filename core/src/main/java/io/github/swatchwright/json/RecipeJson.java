@@ -32,8 +32,16 @@ final class RecipeJson {
     json.writeEndArray();
   }
 
+  /** A list of paints by their names, with the whole drops of each. */
+  static void writePaints(JsonGenerator json, String field, List<Recipe.Drops> drops)
+      throws IOException {
+    json.writeArrayFieldStart(field);
+    writePaints(json, drops);
+    json.writeEndArray();
+  }
+
   /** The items of a list that is open: a {@code paint} and its {@code drops} each. */
-  static void writePaints(JsonGenerator json, List<Recipe.Drops> drops) throws IOException {
+  private static void writePaints(JsonGenerator json, List<Recipe.Drops> drops) throws IOException {
     for (Recipe.Drops some : drops) {
       json.writeStartObject();
       JsonOutput.text(json, "paint", some.paint().name());

@@ -41,11 +41,7 @@ public final class ReinforcementJson {
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("additions");
-          for (Addition addition : result.additions()) {
-            write(json, addition);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "additions", result.additions(), addition -> write(json, addition));
           json.writeNumberField("tried", result.tried());
         });
   }
@@ -55,14 +51,14 @@ public final class ReinforcementJson {
     JsonOutput.text(json, "paint", addition.paint().name());
     Rounded.field(json, "meanDeltaE00", addition.meanDeltaE00());
     json.writeNumberField("withinReach", addition.withinReach());
-    json.writeArrayFieldStart("nearest");
-    for (Addition.Nearest nearest : addition.nearest()) {
-      json.writeStartObject();
-      RecipeJson.write(json, nearest.recipe());
-      Rounded.field(json, "deltaE00", nearest.deltaE00());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "nearest",
+        addition.nearest(),
+        nearest -> {
+          RecipeJson.write(json, nearest.recipe());
+          Rounded.field(json, "deltaE00", nearest.deltaE00());
+        });
     json.writeEndObject();
   }
 }

@@ -119,11 +119,7 @@ public final class SampleJson {
         json -> {
           json.writeStringField("photo", OneLine.of(photo));
           json.writeStringField("reference", reference);
-          json.writeArrayFieldStart("colours");
-          for (RegionColour read : colours) {
-            write(json, read);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "colours", colours, read -> write(json, read));
         });
   }
 

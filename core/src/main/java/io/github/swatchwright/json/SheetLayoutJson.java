@@ -147,16 +147,16 @@ public final class SheetLayoutJson {
       numbers(json, grey);
     }
     json.writeEndArray();
-    json.writeArrayFieldStart("fields");
-    for (SheetField field : layout.fields()) {
-      json.writeStartObject();
-      JsonOutput.text(json, "label", field.label());
-      area(json, "black", field.black());
-      area(json, "paper", field.paper());
-      area(json, "stroke", field.stroke());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "fields",
+        layout.fields(),
+        field -> {
+          JsonOutput.text(json, "label", field.label());
+          area(json, "black", field.black());
+          area(json, "paper", field.paper());
+          area(json, "stroke", field.stroke());
+        });
   }
 
   private static void area(JsonGenerator json, String name, Area area) throws IOException {

@@ -20,18 +20,18 @@ public final class SheetReadingJson {
   public static String toText(List<SheetReading> pages) {
     return JsonOutput.object(
         json -> {
-          json.writeArrayFieldStart("pages");
-          for (SheetReading page : pages) {
-            json.writeStartObject();
-            json.writeStringField("sheet", page.layout().page().sheet());
-            json.writeNumberField("page", page.layout().page().page());
-            json.writeNumberField("pages", page.layout().page().pages());
-            json.writeStringField("reference", page.reference());
-            ColourJson.write(json, "paper", page.paper());
-            texts(json, page.doubts());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "pages",
+              pages,
+              page -> {
+                json.writeStringField("sheet", page.layout().page().sheet());
+                json.writeNumberField("page", page.layout().page().page());
+                json.writeNumberField("pages", page.layout().page().pages());
+                json.writeStringField("reference", page.reference());
+                ColourJson.write(json, "paper", page.paper());
+                texts(json, page.doubts());
+              });
           json.writeArrayFieldStart("fields");
           for (SheetReading page : pages) {
             for (FieldReading field : page.fields()) {
@@ -68,10 +68,6 @@ public final class SheetReadingJson {
   }
 
   private static void texts(JsonGenerator json, List<String> texts) throws IOException {
-    json.writeArrayFieldStart("doubts");
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
+    JsonOutput.words(json, "doubts", texts);
   }
 }

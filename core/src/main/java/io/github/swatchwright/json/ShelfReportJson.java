@@ -39,16 +39,8 @@ public final class ShelfReportJson {
         json -> {
           json.writeStringField("name", report.name());
           json.writeStringField("light", light.name());
-          json.writeArrayFieldStart("paints");
-          for (ShelfReport.Entry entry : report.paints()) {
-            write(json, entry);
-          }
-          json.writeEndArray();
-          json.writeArrayFieldStart("problems");
-          for (String problem : report.problems()) {
-            json.writeString(problem);
-          }
-          json.writeEndArray();
+          JsonOutput.list(json, "paints", report.paints(), entry -> write(json, entry));
+          JsonOutput.words(json, "problems", report.problems());
           if (reach.isPresent()) {
             write(json, reach.get());
           }
@@ -57,16 +49,16 @@ public final class ShelfReportJson {
 
   private static void write(JsonGenerator json, ShelfReach reach) throws IOException {
     Rounded.field(json, "reach", reach.share());
-    json.writeArrayFieldStart("gaps");
-    for (ShelfReach.Gap gap : reach.gaps()) {
-      json.writeStartObject();
-      json.writeStringField("name", gap.name());
-      Rounded.field(json, "share", gap.share());
-      ColourJson.write(json, "furthest", gap.furthest().lab());
-      Rounded.field(json, "deltaE00", gap.furthest().nearestDeltaE00());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonOutput.objects(
+        json,
+        "gaps",
+        reach.gaps(),
+        gap -> {
+          json.writeStringField("name", gap.name());
+          Rounded.field(json, "share", gap.share());
+          ColourJson.write(json, "furthest", gap.furthest().lab());
+          Rounded.field(json, "deltaE00", gap.furthest().nearestDeltaE00());
+        });
   }
 
   private static void write(JsonGenerator json, ShelfReport.Entry entry) throws IOException {

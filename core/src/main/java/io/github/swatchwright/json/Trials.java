@@ -123,16 +123,16 @@ public final class Trials {
   public static String toText(List<Remembered> trials) {
     return JsonOutput.object(
         json -> {
-          json.writeArrayFieldStart("trials");
-          for (Remembered one : trials) {
-            json.writeStartObject();
-            json.writeNumberField("number", one.number());
-            json.writeStringField("date", one.entry().date().toString());
-            json.writeFieldName("trial");
-            JsonDocument.parse(one.entry().found(), "the entry").content().write(json);
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonOutput.objects(
+              json,
+              "trials",
+              trials,
+              one -> {
+                json.writeNumberField("number", one.number());
+                json.writeStringField("date", one.entry().date().toString());
+                json.writeFieldName("trial");
+                JsonDocument.parse(one.entry().found(), "the entry").content().write(json);
+              });
         });
   }
 }
