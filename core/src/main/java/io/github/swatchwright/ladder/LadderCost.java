@@ -18,7 +18,7 @@ package io.github.swatchwright.ladder;
  * match</td></tr>
  * <tr><td>a rung between the ends, beyond half a step off its aim</td><td>2 for each tenth of a
  * step</td><td>the shades should stay of one family; where exactly they lie is free</td></tr>
- * <tr><td>a rung that one drop moves by more than half a step</td><td>4 for each tenth of a
+ * <tr><td>a rung that one drop moves by more than half a step</td><td>6 for each tenth of a
  * step</td><td>a slip of the hand must not undo the order</td></tr>
  * <tr><td>a rung that gets no lighter or darker than the one before by three sd of what scattering
  * drops make of it</td><td>10 for each sd</td><td>of a thousand painters, one sees the order turned
@@ -55,7 +55,7 @@ final class LadderCost {
   private static final double END = 8;
   private static final double ASTRAY_ENOUGH = 0.5;
   private static final double ASTRAY = 20;
-  private static final double FRAIL = 40;
+  private static final double FRAIL = 60;
   private static final double SURE_ENOUGH = 3;
   private static final double UNSURE = 10;
   private static final int HANDFUL = 5;

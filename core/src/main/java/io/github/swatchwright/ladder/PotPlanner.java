@@ -23,6 +23,8 @@ final class PotPlanner {
   /** So many are enough to see which mixes for the ends are the most hopeful. */
   static final int QUICK = 4_000;
 
+  private static final int WIDER = 8;
+
   /** No number of drops to spare has more than that many times its equal share of the beam. */
   private static final int SHARES = 2;
 
@@ -47,8 +49,17 @@ final class PotPlanner {
     this.aims = aims;
   }
 
-  /** The best ladder that was found; empty when none keeps to the rules. */
+  /**
+   * The best ladder that was found; empty when none keeps to the rules. A beam that finds no way on
+   * is followed once more with {@value #WIDER} times as many pots, since the cheapest starts may
+   * all lead nowhere.
+   */
   Optional<PotTrial> plan() {
+    Optional<PotTrial> found = follow();
+    return found.isPresent() ? found : new PotPlanner(paints, aims, WIDER * trials).follow();
+  }
+
+  private Optional<PotTrial> follow() {
     List<PotTrial> beam = new ArrayList<>();
     for (int[] start : additions(0).into(new double[paints.count()], 0)) {
       PotTrial first = PotTrial.first(aims, paints, start);
