@@ -47,4 +47,33 @@ public final class Require {
     }
     return value;
   }
+
+  /**
+   * Does the same for one element of an array; its name is put together only when it is refused,
+   * since that takes longer than the check.
+   */
+  public static double within(
+      String array, int index, double value, double lowest, double highest) {
+    return value >= lowest && value <= highest
+        ? value
+        : within(element(array, index), value, lowest, highest);
+  }
+
+  /** Does the same for one element of an array, without making up its name when all is well. */
+  public static double positive(String array, int index, double value) {
+    return value > 0 && value < Double.POSITIVE_INFINITY
+        ? value
+        : positive(element(array, index), value);
+  }
+
+  /** Does the same for one element of an array, without making up its name when all is well. */
+  public static double nonNegative(String array, int index, double value) {
+    return value >= 0 && value < Double.POSITIVE_INFINITY
+        ? value
+        : nonNegative(element(array, index), value);
+  }
+
+  private static String element(String array, int index) {
+    return array + "[" + index + "]";
+  }
 }

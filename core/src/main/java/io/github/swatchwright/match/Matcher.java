@@ -116,14 +116,14 @@ public final class Matcher {
     if (recipes.isEmpty()) {
       planned.get(0).space.singles().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
     }
-    List<RankedRecipe> weighed = recipes.values().stream().map(weighing::weigh).toList();
-    List<RankedRecipe> inOrder = Ranking.inOrder(weighed, request.wishes());
+    List<Weighed> weighed = recipes.values().stream().map(weighing::weigh).toList();
+    List<Weighed> inOrder = Ranking.inOrder(weighed, request.wishes());
     double nearest = nearest(weighed).deltaE00();
-    RankedRecipe closest = nearest(inOrder.isEmpty() ? weighed : inOrder);
+    Weighed closest = nearest(inOrder.isEmpty() ? weighed : inOrder);
     return new MatchResult(
         weighing.lab(),
         request,
-        bestOfEachSet(inOrder, request),
+        bestOfEachSet(inOrder, request).stream().map(weighing::shown).toList(),
         nearestBottle(ingredients, weighing),
         weighed.size(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
@@ -134,12 +134,13 @@ public final class Matcher {
 
   private static Optional<RankedRecipe> nearestBottle(Ingredients ingredients, Weighing weighing) {
     return ingredients.paints().stream()
+        .min(Comparator.comparingDouble(weighing::deltaE00))
         .map(each -> weighing.weigh(new Recipe(List.of(new Recipe.Drops(each.paint(), 1)))))
-        .min(Comparator.comparingDouble(RankedRecipe::deltaE00));
+        .map(weighing::shown);
   }
 
-  private static RankedRecipe nearest(List<RankedRecipe> recipes) {
-    return recipes.stream().min(Comparator.comparingDouble(RankedRecipe::deltaE00)).orElseThrow();
+  private static Weighed nearest(List<Weighed> recipes) {
+    return recipes.stream().min(Comparator.comparingDouble(Weighed::deltaE00)).orElseThrow();
   }
 
   /**
@@ -224,18 +225,17 @@ public final class Matcher {
    * The best recipes of the best sets of ingredients. When none of them uses a pot and there is
    * one, the best set with it takes the last place.
    */
-  private static List<RankedRecipe> bestOfEachSet(
-      List<RankedRecipe> inOrder, MatchRequest request) {
-    Map<Set<String>, List<RankedRecipe>> bySet = new LinkedHashMap<>();
-    for (RankedRecipe ranked : inOrder) {
-      List<RankedRecipe> family =
+  private static List<Weighed> bestOfEachSet(List<Weighed> inOrder, MatchRequest request) {
+    Map<Set<String>, List<Weighed>> bySet = new LinkedHashMap<>();
+    for (Weighed ranked : inOrder) {
+      List<Weighed> family =
           bySet.computeIfAbsent(ranked.recipe().names(), names -> new ArrayList<>());
       if (family.size() < request.ratios()) {
         family.add(ranked);
       }
     }
-    List<List<RankedRecipe>> families = new ArrayList<>(bySet.values());
-    List<List<RankedRecipe>> shown =
+    List<List<Weighed>> families = new ArrayList<>(bySet.values());
+    List<List<Weighed>> shown =
         new ArrayList<>(families.subList(0, Math.min(request.alternatives(), families.size())));
     if (shown.stream().noneMatch(Matcher::usesAPot)) {
       families.stream()
@@ -246,7 +246,7 @@ public final class Matcher {
     return shown.stream().flatMap(List::stream).toList();
   }
 
-  private static boolean usesAPot(List<RankedRecipe> family) {
+  private static boolean usesAPot(List<Weighed> family) {
     return !family.get(0).recipe().pots().isEmpty();
   }
 }

@@ -30,18 +30,4 @@ public record RankedRecipe(
     double coatsToHide,
     Optional<AcrossLights> acrossLights,
     OptionalDouble pricePerMillilitre,
-    double score) {
-
-  RankedRecipe withScore(double newScore) {
-    return new RankedRecipe(
-        recipe,
-        prediction,
-        deltaE00,
-        expectedDeltaE00,
-        contrastRatio,
-        coatsToHide,
-        acrossLights,
-        pricePerMillilitre,
-        newScore);
-  }
-}
+    double score) {}

@@ -33,10 +33,10 @@ final class Ranking {
   static final double DOUBLED_PRICE = 0.5;
   static final double HIDING = 0.04;
 
-  private static final Comparator<RankedRecipe> ORDER =
-      Comparator.comparingDouble(RankedRecipe::score)
-          .thenComparingDouble(RankedRecipe::expectedDeltaE00)
-          .thenComparingDouble(RankedRecipe::deltaE00)
+  private static final Comparator<Weighed> ORDER =
+      Comparator.comparingDouble(Weighed::score)
+          .thenComparingDouble(Weighed::expectedDeltaE00)
+          .thenComparingDouble(Weighed::deltaE00)
           .thenComparingInt(ranked -> ranked.recipe().names().size())
           .thenComparingInt(ranked -> ranked.recipe().total());
 
@@ -45,17 +45,17 @@ final class Ranking {
   private final double dearest;
   private final double leastConstant;
 
-  private Ranking(Wishes wishes, List<RankedRecipe> recipes) {
+  private Ranking(Wishes wishes, List<Weighed> recipes) {
     this.wishes = wishes;
-    cheapest = known(recipes, RankedRecipe::pricePerMillilitre).min().orElse(0);
-    dearest = known(recipes, RankedRecipe::pricePerMillilitre).max().orElse(0);
+    cheapest = known(recipes, Weighed::pricePerMillilitre).min().orElse(0);
+    dearest = known(recipes, Weighed::pricePerMillilitre).max().orElse(0);
     leastConstant = known(recipes, Ranking::lostAcrossLights).max().orElse(0);
   }
 
   /** The recipes that hide as wished, with their scores, the best first. */
-  static List<RankedRecipe> inOrder(List<RankedRecipe> recipes, Wishes wishes) {
+  static List<Weighed> inOrder(List<Weighed> recipes, Wishes wishes) {
     double least = wishes.leastContrastRatio().orElse(0);
-    List<RankedRecipe> hiding =
+    List<Weighed> hiding =
         recipes.stream().filter(ranked -> ranked.contrastRatio() >= least).toList();
     Ranking ranking = new Ranking(wishes, hiding);
     return hiding.stream()
@@ -64,15 +64,14 @@ final class Ranking {
         .toList();
   }
 
-  private static DoubleStream known(
-      List<RankedRecipe> recipes, Function<RankedRecipe, OptionalDouble> of) {
+  private static DoubleStream known(List<Weighed> recipes, Function<Weighed, OptionalDouble> of) {
     return recipes.stream()
         .map(of)
         .filter(OptionalDouble::isPresent)
         .mapToDouble(OptionalDouble::getAsDouble);
   }
 
-  private double score(RankedRecipe ranked) {
+  private double score(Weighed ranked) {
     double score = ranked.expectedDeltaE00();
     if (!ranked.recipe().pots().isEmpty()) {
       score -= POT;
@@ -104,7 +103,7 @@ final class Ranking {
         : 0;
   }
 
-  private static OptionalDouble lostAcrossLights(RankedRecipe ranked) {
+  private static OptionalDouble lostAcrossLights(Weighed ranked) {
     return ranked
         .acrossLights()
         .map(lights -> OptionalDouble.of(Math.max(0, lights.worstDeltaE00() - ranked.deltaE00())))

@@ -2,6 +2,7 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
@@ -23,22 +24,35 @@ import java.util.OptionalDouble;
 record Weighing(MixPredictor predictor, Swatch target, Lab lab) {
 
   /** All of it but the score, which depends on the other recipes. */
-  RankedRecipe weigh(Recipe recipe) {
+  Weighed weigh(Recipe recipe) {
     Prediction prediction = predictor.predict(recipe);
     Mix mix = recipe.toMix();
-    HidingPower hiding = new HidingPower(predictor.viewing());
     OpticalConstants constants = predictor.constants(mix);
     double expected = prediction.spread().expectedDeltaE00(lab);
-    return new RankedRecipe(
+    return new Weighed(
         recipe,
+        constants,
         prediction,
         Ciede2000.deltaE(lab, prediction.lab()),
         expected,
-        hiding.contrastRatio(constants, Film.COAT),
-        hiding.coatsToHide(constants),
+        hiding().contrastRatio(constants, Film.COAT),
         acrossLights(mix, prediction),
         pricePerMillilitre(recipe),
         expected);
+  }
+
+  /** The difference of a paint's colour from the target. */
+  double deltaE00(PaintOptics paint) {
+    return Ciede2000.deltaE(lab, predictor.viewing().lab(paint.constants().opaque()));
+  }
+
+  /** All that is shown of a weighed recipe. */
+  RankedRecipe shown(Weighed weighed) {
+    return weighed.shown(hiding().coatsToHide(weighed.constants()));
+  }
+
+  private HidingPower hiding() {
+    return new HidingPower(predictor.viewing());
   }
 
   private Optional<AcrossLights> acrossLights(Mix mix, Prediction prediction) {

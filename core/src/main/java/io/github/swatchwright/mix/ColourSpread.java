@@ -45,7 +45,10 @@ public final class ColourSpread {
     double[][] root = new double[3][3];
     for (int i = 0; i < 3; i++) {
       for (int j = 0; j <= i; j++) {
-        double rest = Require.finite("covariance[" + i + "][" + j + "]", covariance[i][j]);
+        double rest = covariance[i][j];
+        if (!Double.isFinite(rest)) {
+          Require.finite("covariance[" + i + "][" + j + "]", rest);
+        }
         for (int m = 0; m < j; m++) {
           rest -= root[i][m] * root[j][m];
         }
@@ -160,14 +163,21 @@ public final class ColourSpread {
   }
 
   private double[] distances(Lab from, double[][] points) {
-    double[] distances = new double[points.length];
+    if (!from.white().equals(centre.white())) {
+      throw new IllegalArgumentException(
+          "the target is relative to " + from.white() + ", must be to " + centre.white());
+    }
+    double[] l = new double[points.length];
+    double[] a = new double[points.length];
+    double[] b = new double[points.length];
     for (int i = 0; i < points.length; i++) {
       double[] p = points[i];
-      double l = centre.l() + root[0][0] * p[0];
-      double a = centre.a() + root[1][0] * p[0] + root[1][1] * p[1];
-      double b = centre.b() + root[2][0] * p[0] + root[2][1] * p[1] + root[2][2] * p[2];
-      distances[i] = Ciede2000.deltaE(from, new Lab(l, a, b, centre.white()));
+      l[i] = centre.l() + root[0][0] * p[0];
+      a[i] = centre.a() + root[1][0] * p[0] + root[1][1] * p[1];
+      b[i] = centre.b() + root[2][0] * p[0] + root[2][1] * p[1] + root[2][2] * p[2];
     }
+    double[] distances = new double[points.length];
+    Ciede2000.STANDARD.differences(from, l, a, b, distances);
     return distances;
   }
 

@@ -45,7 +45,7 @@ public final class AreaCoverage {
   public static double[] demichel(double... coverages) {
     Require.within("number of passes", coverages.length, 1, 16);
     for (int i = 0; i < coverages.length; i++) {
-      Require.within("coverages[" + i + "]", coverages[i], 0, 1);
+      Require.within("coverages", i, coverages[i], 0, 1);
     }
     double[] shares = new double[1 << coverages.length];
     for (int overlap = 0; overlap < shares.length; overlap++) {
@@ -69,7 +69,7 @@ public final class AreaCoverage {
     double[] visible = new double[coverages.length + 1];
     double left = 1;
     for (int pass = coverages.length - 1; pass >= 0; pass--) {
-      double coverage = Require.within("coverages[" + pass + "]", coverages[pass], 0, 1);
+      double coverage = Require.within("coverages", pass, coverages[pass], 0, 1);
       visible[pass + 1] = coverage * left;
       left *= 1 - coverage;
     }
@@ -90,7 +90,7 @@ public final class AreaCoverage {
     double below = Require.within("visible[0]", visible[0], 0, 1);
     double[] coverages = new double[visible.length - 1];
     for (int pass = 1; pass < visible.length; pass++) {
-      double share = Require.within("visible[" + pass + "]", visible[pass], 0, 1);
+      double share = Require.within("visible", pass, visible[pass], 0, 1);
       below += share;
       coverages[pass - 1] = below == 0 ? 0 : share / below;
     }
@@ -118,9 +118,8 @@ public final class AreaCoverage {
     double sum = 0;
     double root = 0;
     for (int i = 0; i < shares.length; i++) {
-      sum += Require.within("shares[" + i + "]", shares[i], 0, 1);
-      root +=
-          shares[i] * rooted(Require.within("reflectances[" + i + "]", reflectances[i], 0, 1), n);
+      sum += Require.within("shares", i, shares[i], 0, 1);
+      root += shares[i] * rooted(Require.within("reflectances", i, reflectances[i], 0, 1), n);
     }
     Require.within("sum of shares", sum, 1 - 1e-9, 1 + 1e-9);
     return n == 1 ? root : Math.pow(root, n);

@@ -87,9 +87,30 @@ public record Film(double k, double s, double x) {
     double y = x * Math.sqrt(k * (k + 2 * s));
     double tau = tau(y);
     double denominator = denominator(k, s, x, tau);
+    return over(s * x * tau / denominator, tSquared(tau * y, denominator), rg);
+  }
+
+  /**
+   * The same over two bases, which share what the film alone does.
+   *
+   * @param into receives R over each base in one band: a row for each base
+   */
+  static void over(
+      double k, double s, double x, double first, double second, double[][] into, int band) {
+    double y = x * Math.sqrt(k * (k + 2 * s));
+    double tau = tau(y);
+    double denominator = denominator(k, s, x, tau);
     double r0 = s * x * tau / denominator;
-    double tanh = tau * y;
-    double tSquared = (1 - tanh) * (1 + tanh) / (denominator * denominator);
+    double tSquared = tSquared(tau * y, denominator);
+    into[0][band] = over(r0, tSquared, first);
+    into[1][band] = over(r0, tSquared, second);
+  }
+
+  private static double tSquared(double tanh, double denominator) {
+    return (1 - tanh) * (1 + tanh) / (denominator * denominator);
+  }
+
+  private static double over(double r0, double tSquared, double rg) {
     return Math.min(1, r0 + tSquared * rg / (1 - r0 * rg));
   }
 }

@@ -1,8 +1,6 @@
 package io.github.swatchwright.optics;
 
 import io.github.swatchwright.argument.Require;
-import io.github.swatchwright.spectrum.Bands;
-import java.util.Arrays;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -23,6 +21,11 @@ public record HidingPower(Viewing viewing) {
   /** The contrast ratio from which on a film is said to hide. */
   public static final double HIDES = 0.98;
 
+  /** Most paints hide in a number of coats between these. */
+  private static final double FEW_COATS = 0.05;
+
+  private static final double MANY_COATS = 20;
+
   /** Films are looked for between these numbers of coats. */
   private static final double FEWEST_COATS = 1e-6;
 
@@ -40,14 +43,14 @@ public record HidingPower(Viewing viewing) {
    * @param x its thickness, at least 0
    */
   public double contrastRatio(OpticalConstants constants, double x) {
-    return seenY(constants, x, BLACK) / seenY(constants, x, WHITE);
+    Require.nonNegative("x", x);
+    double[][] films = constants.filmOver(x, internal(BLACK), internal(WHITE));
+    return viewing.xyz(films[0]).y() / viewing.xyz(films[1]).y();
   }
 
-  private double seenY(OpticalConstants constants, double x, double card) {
+  private double internal(double card) {
     Saunderson surface = viewing.surface();
-    double[] base = new double[Bands.COUNT];
-    Arrays.fill(base, surface.internal(Math.max(card, surface.k1())));
-    return viewing.xyz(constants.filmOver(x, base)).y();
+    return surface.internal(Math.max(card, surface.k1()));
   }
 
   /**
@@ -74,14 +77,20 @@ public record HidingPower(Viewing viewing) {
     double target = Math.log1p(-ratio);
     UnivariateFunction off =
         logX -> Math.log(Math.max(ROUNDING, 1 - contrastRatio(constants, Math.exp(logX)))) - target;
-    double thin = Math.log(FEWEST_COATS * Film.COAT);
-    double thick = Math.log(MOST_COATS * Film.COAT);
+    double thin = Math.log(FEW_COATS * Film.COAT);
+    double thick = Math.log(MANY_COATS * Film.COAT);
+    if (off.value(thin) > 0 && off.value(thick) < 0) {
+      return root(off, thin, thick);
+    }
+    thin = Math.log(FEWEST_COATS * Film.COAT);
+    thick = Math.log(MOST_COATS * Film.COAT);
     if (off.value(thin) <= 0) {
       return Math.exp(thin);
     }
-    if (off.value(thick) >= 0) {
-      return Math.exp(thick);
-    }
+    return off.value(thick) >= 0 ? Math.exp(thick) : root(off, thin, thick);
+  }
+
+  private static double root(UnivariateFunction off, double thin, double thick) {
     return Math.exp(new BrentSolver(1e-10, 1e-10).solve(MOST_TRIALS, off, thin, thick));
   }
 }

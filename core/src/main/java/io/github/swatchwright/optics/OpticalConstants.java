@@ -27,8 +27,8 @@ public final class OpticalConstants {
     Require.within("number of k", k.length, Bands.COUNT, Bands.COUNT);
     Require.within("number of s", s.length, Bands.COUNT, Bands.COUNT);
     for (int i = 0; i < Bands.COUNT; i++) {
-      Require.nonNegative("k[" + i + "]", k[i]);
-      Require.positive("s[" + i + "]", s[i]);
+      Require.nonNegative("k", i, k[i]);
+      Require.positive("s", i, s[i]);
     }
     return new OpticalConstants(k.clone(), s.clone());
   }
@@ -44,7 +44,7 @@ public final class OpticalConstants {
     Require.within("number of volumes", volumes.length, parts.length, parts.length);
     double whole = 0;
     for (int i = 0; i < volumes.length; i++) {
-      whole += Require.nonNegative("volumes[" + i + "]", volumes[i]);
+      whole += Require.nonNegative("volumes", i, volumes[i]);
     }
     Require.positive("sum of volumes", whole);
     double[] k = new double[Bands.COUNT];
@@ -89,7 +89,20 @@ public final class OpticalConstants {
     Require.within("number of base bands", base.length, Bands.COUNT, Bands.COUNT);
     double[] r = new double[Bands.COUNT];
     for (int i = 0; i < r.length; i++) {
-      r[i] = Film.over(k[i], s[i], x, Require.within("base[" + i + "]", base[i], 0, 1));
+      r[i] = Film.over(k[i], s[i], x, Require.within("base", i, base[i], 0, 1));
+    }
+    return r;
+  }
+
+  /**
+   * Internal reflectance of a film over two bases that are the same in all bands.
+   *
+   * @return two rows of all bands
+   */
+  double[][] filmOver(double x, double first, double second) {
+    double[][] r = new double[2][Bands.COUNT];
+    for (int i = 0; i < Bands.COUNT; i++) {
+      Film.over(k[i], s[i], x, first, second, r, i);
     }
     return r;
   }

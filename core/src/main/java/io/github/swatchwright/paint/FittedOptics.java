@@ -178,7 +178,7 @@ public final class FittedOptics {
   private static double[] bands(String name, double[] values) {
     Require.within("number of " + name, values.length, Bands.COUNT, Bands.COUNT);
     for (int i = 0; i < values.length; i++) {
-      Require.within(name + "[" + i + "]", values[i], -1000, 1000);
+      Require.within(name, i, values[i], -1000, 1000);
     }
     return values.clone();
   }

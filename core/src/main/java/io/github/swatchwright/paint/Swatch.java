@@ -105,7 +105,7 @@ public sealed interface Swatch {
       this.values = values.clone();
       this.reflectance = Reflectance.ofMeasured(fromNm, stepNm, values);
       for (int i = 0; i < values.length; i++) {
-        Require.positive("values[" + i + "]", values[i]);
+        Require.positive("values", i, values[i]);
       }
     }
 
