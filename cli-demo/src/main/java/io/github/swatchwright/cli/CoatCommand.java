@@ -7,7 +7,6 @@ import io.github.swatchwright.coat.BaseFinder;
 import io.github.swatchwright.coat.BasePlan;
 import io.github.swatchwright.coat.Chipping;
 import io.github.swatchwright.coat.Coat;
-import io.github.swatchwright.coat.CoatAdvisor;
 import io.github.swatchwright.coat.CoatAmounts;
 import io.github.swatchwright.coat.CoatGoal;
 import io.github.swatchwright.coat.CoatPlan;
@@ -100,44 +99,15 @@ final class CoatCommand implements Command {
           "Wear the topmost coat of paint off this share of what it covers, such as 15%%.")
   @Nullable String chipped;
 
-  @Option(
-      names = "--shift",
-      paramLabel = "SHIFT",
-      description = "Find coats that move the colour so far: \"b=-4\" cools it, \"L=3\" lightens.")
-  @Nullable String shift;
-
-  @Option(
-      names = "--towards",
-      paramLabel = "COLOUR",
-      description = "Find coats that bring it to this colour, or with --share part of the way.")
-  @Nullable String towards;
-
-  @Option(
-      names = "--share",
-      paramLabel = "SHARE",
-      description = "How far towards that colour, above 0 to 1; 0.5 is half way.")
-  @Nullable Double share;
-
-  @Option(
-      names = "--with",
-      paramLabel = "NAMES",
-      description = "Find coats of these paints only: names, separated by commas.")
-  List<String> with = new ArrayList<>();
-
-  @Option(
-      names = "--max-coats",
-      paramLabel = "N",
-      defaultValue = "6",
-      description = "The most coats that may be found, 1 to 40 (default 6).")
-  int mostCoats;
+  @Mixin CoatGoalOptions goal = new CoatGoalOptions();
 
   @Option(
       names = "--pre-highlight",
       arity = "2",
       paramLabel = "COLOUR",
       description =
-          "Darkest and lightest colour of the pre-highlight; greys of Y = 5 %% and 80 %% unless"
-              + " stated.")
+          "Darkest and lightest colour of the pre-highlight (default: greys of Y = 5 %% and"
+              + " 80 %%).")
   List<String> preHighlight = new ArrayList<>();
 
   @Option(
@@ -151,8 +121,8 @@ final class CoatCommand implements Command {
       paramLabel = "SHARE",
       defaultValue = "0",
       description =
-          "Lighten the base for scale by this share of white, 0 to 1; disputed, and 0 unless"
-              + " stated.")
+          "Lighten the base for scale by this share of white, 0 to 1 (default 0, since it is"
+              + " disputed).")
   double scaleLightening;
 
   CoatCommand(Output output) {
@@ -197,9 +167,10 @@ final class CoatCommand implements Command {
 
   private CoatPlan overBase(CoatPredictor predictor, Shelf shelf, List<Coat> stack) {
     Base below = BaseArgument.parse(Objects.requireNonNull(base), shelf, reference, output);
-    Optional<CoatGoal> goal = goal(shelf);
+    Optional<CoatGoal> wanted = goal.goal(text -> colour(text, shelf));
     CoatPlan plan = CoatPlan.of(predictor, below, stack);
-    return goal.map(some -> plan.withAdvice(advisor(predictor, shelf).advise(below, stack, some)))
+    return wanted
+        .map(some -> plan.withAdvice(goal.advisor(predictor, shelf).advise(below, stack, some)))
         .orElse(plan);
   }
 
@@ -238,15 +209,10 @@ final class CoatCommand implements Command {
     if (chipped != null && coats == null) {
       throw new IllegalArgumentException("--chipped wears off a coat: give --coats as well");
     }
-    if (coats == null && shift == null && towards == null) {
+    if (coats == null && !goal.isGiven()) {
       throw new IllegalArgumentException("give --coats, --shift or --towards");
     }
-    if (shift != null && towards != null) {
-      throw new IllegalArgumentException("--shift and --towards exclude each other; give one");
-    }
-    if (share != null && towards == null) {
-      throw new IllegalArgumentException("--share needs --towards");
-    }
+    goal.check();
     if (preHighlight.size() > 2) {
       throw new IllegalArgumentException("--pre-highlight takes two colours; give it once");
     }
@@ -259,7 +225,7 @@ final class CoatCommand implements Command {
     if (coats == null) {
       throw new IllegalArgumentException("--end needs --coats: what is to go over the base");
     }
-    if (shift != null || towards != null) {
+    if (goal.isGiven()) {
       throw new IllegalArgumentException(
           "--end finds a base; --shift and --towards find coats: give one");
     }
@@ -284,21 +250,5 @@ final class CoatCommand implements Command {
 
   private Swatch colour(String text, Shelf shelf) {
     return ColourArgument.parse(text, shelf, reference, output).swatch();
-  }
-
-  private Optional<CoatGoal> goal(Shelf shelf) {
-    if (shift != null) {
-      return Optional.of(CoatGoal.Shift.parse(shift));
-    }
-    return towards == null
-        ? Optional.empty()
-        : Optional.of(new CoatGoal.Towards(colour(towards, shelf), share == null ? 1 : share));
-  }
-
-  private CoatAdvisor advisor(CoatPredictor predictor, Shelf shelf) {
-    CoatAdvisor advisor = CoatAdvisor.of(predictor).withMostCoats(mostCoats);
-    return with.isEmpty()
-        ? advisor
-        : advisor.withOnly(List.copyOf(PaintNames.parse("--with", with, shelf)));
   }
 }

@@ -1,24 +1,17 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.calibrate.CardSet;
-import io.github.swatchwright.calibrate.TestCard;
-import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.file.NotebookFile;
-import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.FoundMix;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
-import io.github.swatchwright.json.NotebookListJson;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.Trial;
 import io.github.swatchwright.json.Trials;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
+import io.github.swatchwright.paint.Swatch;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -109,7 +102,7 @@ final class NotebookCommand implements Command {
         Objects.requireNonNull(file).given().read("NOTEBOOK", path -> Notebook.at(path).read());
     checkOptions();
     if (show != null) {
-      show(show, entry("--show", show, contents));
+      new NotebookList(output, shared).show(show, entry("--show", show, contents));
     } else if (repeat != null) {
       repeat(repeat, entry("--repeat", repeat, contents));
     } else if (testCard != null) {
@@ -117,9 +110,9 @@ final class NotebookCommand implements Command {
     } else if (trial.tried != null) {
       writeDown(contents);
     } else if (trial.find != null) {
-      find(contents, trial.find);
+      new NotebookList(output, shared).find(contents, trial.find);
     } else {
-      list(contents);
+      new NotebookList(output, shared).all(contents);
     }
   }
 
@@ -141,22 +134,6 @@ final class NotebookCommand implements Command {
         output,
         () -> Trials.toText(tried),
         () -> output.line("Written down for entry %d: %s", tried.on(), tried.inWords()));
-  }
-
-  private void find(Notebook.Contents contents, String words) {
-    List<Trials.Remembered> found = Trials.of(contents).find(words);
-    shared.give(
-        output,
-        () -> Trials.toText(found),
-        () -> {
-          found.forEach(
-              one ->
-                  output.line(
-                      "%3d  on %d: %s", one.number(), one.trial().on(), one.trial().inWords()));
-          if (found.isEmpty()) {
-            output.line("No trial holds all of these words.");
-          }
-        });
   }
 
   private void checkOptions() {
@@ -185,40 +162,6 @@ final class NotebookCommand implements Command {
           option + " is " + number + ", must be the number of an entry, 1 to " + last);
     }
     return contents.entries().get(number - 1);
-  }
-
-  private void list(Notebook.Contents contents) {
-    shared.give(output, () -> NotebookListJson.toText(contents), () -> print(contents));
-  }
-
-  private void print(Notebook.Contents contents) {
-    int number = 1;
-    for (NotebookEntry entry : contents.entries()) {
-      output.line("%3d  %s", number++, head(entry));
-    }
-    if (contents.entries().isEmpty()) {
-      output.line("The notebook has no entries.");
-    }
-    for (Notebook.SetAside line : contents.setAside()) {
-      output.line("Set aside, since it isn't an entry: %s.", line.reason());
-    }
-  }
-
-  private static String head(NotebookEntry entry) {
-    String date = entry.date().toString().replace('T', ' ');
-    return date.substring(0, 16) + "  " + new TypedLine(entry.asked()).toText();
-  }
-
-  private void show(int number, NotebookEntry entry) {
-    shared.give(
-        output,
-        () -> NotebookListJson.toText(number, entry),
-        () -> {
-          output.line("Asked    %s (UTC)", head(entry));
-          output.line("Shelf    %s, SHA-256 %s", entry.shelfName(), entry.shelfHash());
-          output.line("Library  %s", entry.library());
-          output.json(entry.found());
-        });
   }
 
   private void repeat(int number, NotebookEntry entry) {
@@ -271,49 +214,13 @@ final class NotebookCommand implements Command {
         .again(number, all, NotebookMixing.chosen(all, mixNumber), volume, changed, take);
   }
 
-  private Mix one(NotebookEntry entry, Shelf shelf) {
-    List<FoundMix> all = Notebook.mixes(entry, shelf);
-    List<FoundMix> chosen = NotebookMixing.chosen(all, mixNumber);
-    if (chosen.size() > 1) {
-      throw new IllegalArgumentException(
-          "that entry holds "
-              + chosen.size()
-              + " mixes: tell with --mix which "
-              + chosen.get(0).kind().word()
-              + " it is");
-    }
-    return chosen.get(0).mix();
-  }
-
   private void makeCard(NotebookEntry entry) {
     recorded(entry);
     Shelf shelf = shared.shelf();
-    Mix mix = one(entry, shelf);
-    TestCard card =
-        TestCard.ofMix(
-                mix,
-                ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output)
-                    .swatch())
-            .withPainted(LocalDate.ofInstant(entry.date(), ZoneOffset.UTC));
-    NewFile out = Objects.requireNonNull(cardsFile);
-    output.files().lock("--out", out); // Before reading, so that nobody's card is lost.
-    List<TestCard> cards = new ArrayList<>(earlierCards(out));
-    cards.add(card);
-    String text = CardsJson.toText(new CardSet(cards));
-    output.files().write("--out", out, text);
-    shared.give(
-        output,
-        () -> text,
-        () -> {
-          output.line("Card %d: %s", cards.size(), mix.toText());
-          output.line("Written to %s; 'swatchwright calibrate' learns from it.", out);
-        });
-  }
-
-  private static List<TestCard> earlierCards(NewFile file) {
-    return new GivenFile(file.path())
-        .readIfThere("--out", CardsJson::read)
-        .map(CardSet::cards)
-        .orElse(List.of());
+    Mix mix = NotebookMixing.one(Notebook.mixes(entry, shelf), mixNumber);
+    Swatch colour =
+        ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output).swatch();
+    new NotebookCards(output, shared)
+        .add(mix, colour, entry.date(), Objects.requireNonNull(cardsFile));
   }
 }

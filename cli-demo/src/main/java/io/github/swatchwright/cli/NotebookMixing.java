@@ -189,4 +189,22 @@ record NotebookMixing(Output output, SharedOptions shared) {
         .filter(paint -> paint.bottle().leftMillilitres().orElse(RUNS_SHORT) < RUNS_SHORT)
         .toList();
   }
+
+  /**
+   * The one mix that is meant.
+   *
+   * @throws IllegalArgumentException when there are several, and no number tells which
+   */
+  static Mix one(List<FoundMix> all, @Nullable Integer number) {
+    List<FoundMix> chosen = chosen(all, number);
+    if (chosen.size() > 1) {
+      throw new IllegalArgumentException(
+          "that entry holds "
+              + chosen.size()
+              + " mixes: tell with --mix which "
+              + chosen.get(0).kind().word()
+              + " it is");
+    }
+    return chosen.get(0).mix();
+  }
 }

@@ -3,13 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.coat.Caution;
-import io.github.swatchwright.coat.Coat;
-import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.difference.Ciede2000;
-import io.github.swatchwright.ladder.Ladder;
-import io.github.swatchwright.ladder.Rung;
-import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.plan.Look;
 import io.github.swatchwright.plan.Needs;
@@ -17,11 +11,9 @@ import io.github.swatchwright.plan.Plan;
 import io.github.swatchwright.plan.PlanCalendar;
 import io.github.swatchwright.plan.PlanStep;
 import io.github.swatchwright.plan.ProjectArea;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * A plan, for someone with wet hands.
@@ -41,7 +33,7 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
     printDone();
     for (PlanStep step : plan.toDo()) {
       output.line("");
-      print(step);
+      new PlanStepText(output, step, lastTime).print();
     }
     printAreas();
     printNeeds();
@@ -120,10 +112,6 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
         : recipe.toMix().toText();
   }
 
-  private static String heading(PlanStep step) {
-    return step.area() + ": " + step.kind().heading().toLowerCase(Locale.ROOT);
-  }
-
   private void printDone() {
     List<PlanStep> done = plan.steps().stream().filter(PlanStep::done).toList();
     if (!done.isEmpty()) {
@@ -144,128 +132,8 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
                           Ciede2000.deltaE(look.wanted().orElse(look.prediction().lab()), lab),
                           look.wanted().isPresent() ? "wanted" : "expected"))
               .orElse("");
-      output.line("  %2d  %s%s", step.number(), heading(step), measured);
+      output.line("  %2d  %s%s", step.number(), PlanStepText.heading(step), measured);
     }
-  }
-
-  private void print(PlanStep step) {
-    output.line("%2d.  %s", step.number(), heading(step));
-    step.work().ladder().ifPresent(this::print);
-    if (step.work().ladder().isEmpty() && !step.work().coats().isEmpty()) {
-      print(step, step.work().coats().get(0));
-    }
-    step.advice().forEach(sentence -> output.line("      %s", sentence));
-    step.work().coats().stream()
-        .flatMap(coat -> lastTime.of(coat.mix(), List.of(step.kind().word())).stream())
-        .findFirst()
-        .ifPresent(line -> output.line("      %s", line));
-    printLook(step);
-  }
-
-  private void print(PlanStep step, Coat coat) {
-    Mix pot = step.work().pot().orElse(coat.mix());
-    output.line("      Mix  %s", inWords(pot));
-    double thinner = step.work().amount().thinnerMillilitres();
-    String thinned =
-        thinner == 0
-            ? coat.thinning()
-            : String.format(Locale.ROOT, "%s, %.1f ml of it", coat.thinning(), thinner);
-    String coats = Numbers.plain(coat.coats()) + (coat.coats() == 1 ? " coat" : " coats");
-    output.line("      %s, %s%s", coats, thinned, share(step, coat));
-  }
-
-  private static String share(PlanStep step, Coat coat) {
-    double painted = coat.coverage() / (1 - step.work().worn());
-    return painted > 0.999
-        ? ""
-        : String.format(Locale.ROOT, ", over %.0f %% of the area", 100 * painted);
-  }
-
-  private static String inWords(Mix pot) {
-    if (pot.parts().size() == 1) {
-      return inWords(pot.parts().get(0));
-    }
-    return String.format(
-        Locale.ROOT,
-        "%s; %.1f ml in all",
-        pot.parts().stream().map(PlanText::inWords).collect(Collectors.joining(" + ")),
-        pot.millilitres());
-  }
-
-  private static String inWords(Mix.Part part) {
-    return String.format(
-        Locale.ROOT,
-        "%s %.1f ml (%d %s)",
-        part.paint().name(),
-        part.millilitres(),
-        Math.round(part.drops()),
-        part.drops() == 1 ? "drop" : "drops");
-  }
-
-  private void print(Ladder ladder) {
-    ladder
-        .letDown()
-        .ifPresent(
-            some ->
-                output.line("      First let down, in a pot of its own: %s", drops(some.drops())));
-    int number = 1;
-    for (Rung rung : ladder.rungs()) {
-      List<String> parts = new ArrayList<>();
-      if (rung.keep() > 0) {
-        parts.add(
-            "keep " + rung.keep() + (rung.keep() == 1 ? " drop" : " drops") + " of the pot before");
-      }
-      if (!rung.add().isEmpty()) {
-        parts.add((rung.keep() > 0 ? "add " : "") + drops(rung.add()));
-      }
-      if (rung.letDown() > 0) {
-        parts.add(rung.letDown() + " of the let-down");
-      }
-      output.line(
-          "      Pass %d, over %.0f %%: %s; %s%s",
-          number++,
-          100 * rung.coverage(),
-          String.join(", ", parts),
-          output.block(rung.prediction().lab()),
-          rung.prediction().srgb().fit(GamutPolicy.REDUCE_CHROMA).toHex());
-    }
-  }
-
-  private static String drops(List<Recipe.Drops> drops) {
-    return drops.stream()
-        .map(
-            some ->
-                String.format(
-                    Locale.ROOT,
-                    "%s %d (%.2f ml)",
-                    some.paint().name(),
-                    some.count(),
-                    some.count() * some.paint().dropMillilitres()))
-        .collect(Collectors.joining(", "));
-  }
-
-  private void printLook(PlanStep step) {
-    if (step.kind().isClear()) {
-      return;
-    }
-    Look look = step.look();
-    output.line("      Then %s", seen(look.prediction()));
-    look.wanted()
-        .filter(wanted -> look.offBy().orElse(0) >= 1)
-        .ifPresent(
-            wanted ->
-                output.line(
-                    "      Wanted %s%s, ΔE00 %.1f away",
-                    output.block(wanted), Output.notation(wanted), look.offBy().orElse(0)));
-  }
-
-  private String seen(Prediction prediction) {
-    return String.format(
-        Locale.ROOT,
-        "%s%s, within ΔE00 %.1f in 8 of 10 tries",
-        output.block(prediction.lab()),
-        Output.notation(prediction.lab()),
-        prediction.intervalDeltaE00());
   }
 
   private void printAreas() {
@@ -275,7 +143,8 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
       Look look = plan.lookOf(area.name());
       Optional<String> measured =
           look.measured().map(lab -> output.block(lab) + Output.notation(lab) + ", measured");
-      output.line("  %s: %s", area.name(), measured.orElse(seen(look.prediction())));
+      output.line(
+          "  %s: %s", area.name(), measured.orElse(PlanStepText.seen(output, look.prediction())));
     }
   }
 

@@ -53,16 +53,23 @@ final class FitRows {
     rows = new EvidenceRows(firstRows[weights.length], beliefs);
     earlier.copyTo(rows);
     double[] innovation = new double[rows.size()];
-    Map<String, double[]> shifts = new LinkedHashMap<>();
-    beliefs.forEach(
-        (name, belief) ->
-            shifts.put(
-                name, ShelfFit.minus(Objects.requireNonNull(states.get(name)), belief.mean())));
+    Map<String, double[]> shifts = shifts(beliefs, states);
     for (int i = 0; i < weights.length; i++) {
       addPatch(i, slopes.get(i), states, shifts, innovation);
     }
     factor = rows.factor();
     alpha = factor.solve(innovation);
+  }
+
+  /** v − m of everything that is believed: how far the state is from the belief's mean. */
+  private static Map<String, double[]> shifts(
+      Map<String, GaussianBelief> beliefs, Map<String, double[]> states) {
+    Map<String, double[]> shifts = new LinkedHashMap<>();
+    beliefs.forEach(
+        (name, belief) ->
+            shifts.put(
+                name, ShelfFit.minus(Objects.requireNonNull(states.get(name)), belief.mean())));
+    return shifts;
   }
 
   /**

@@ -103,69 +103,25 @@ final class PatchModel {
     OpticalConstants mixed = mixed(constants);
     double[] internal = internal(mixed);
     double[][] byInternal = readout.slopes(internal);
-    double[] byK = new double[Bands.COUNT];
-    double[] byS = new double[Bands.COUNT];
-    bandSlopes(mixed, byK, byS);
+    PatchSlopes slopes = slopes(mixed, byInternal);
     List<double[][]> jacobians = new ArrayList<>();
-    List<double[]> amounts = new ArrayList<>();
+    List<double[]> shifts = new ArrayList<>();
     for (int p = 0; p < shares.length; p++) {
       double[] masstone = OpticsState.masstone(Objects.requireNonNull(states.get(paints.get(p))));
-      double[][] bySelf = new double[byInternal.length][OpticsState.SIZE];
-      double[] byAmount = new double[byInternal.length];
-      OpticalConstants own = constants.get(p);
-      for (int band = 0; band < Bands.COUNT; band++) {
-        double k = own.k(band);
-        double s = own.s(band);
-        double byZ = -shares[p] * k * (1 + masstone[band]) * byK[band];
-        double byU = shares[p] * (k * byK[band] + s * byS[band]);
-        double byShare =
-            shares[p]
-                * ((k - mixed.k(band)) * byK[band] + (s - mixed.s(band)) * byS[band])
-                * amountErrors[p];
-        for (int row = 0; row < byInternal.length; row++) {
-          bySelf[row][band] = byInternal[row][band] * byZ;
-          bySelf[row][Bands.COUNT + band] = byInternal[row][band] * byU;
-          byAmount[row] += byInternal[row][band] * byShare;
-        }
-      }
-      jacobians.add(bySelf);
+      jacobians.add(slopes.byPaint(constants.get(p), masstone, shares[p]));
       if (shares.length > 1) {
-        amounts.add(byAmount);
+        shifts.add(slopes.byAmount(constants.get(p), shares[p], amountErrors[p]));
       }
     }
     for (int p = 0; p < shares.length; p++) {
-      double[][] byStrength = byStrength(jacobians.get(p));
+      double[][] byStrength = PatchSlopes.byStrength(jacobians.get(p));
       strengths.get(p).forEach(strength -> jacobians.add(byStrength));
     }
     if (patch.over().isPresent()) {
-      amounts.add(byThickness(mixed, byInternal, byK, byS));
+      shifts.add(slopes.byThickness(THICKNESS_ERROR));
     }
-    return new Linear(
-        jacobians,
-        noise(amounts, ModelError.of(patch.modelError(), internal, byInternal, viewing)));
-  }
-
-  /** A strength multiplies S in all bands at the same q, and so adds to u in all bands. */
-  private static double[][] byStrength(double[][] bySelf) {
-    double[][] jacobian = new double[bySelf.length][1];
-    for (int row = 0; row < jacobian.length; row++) {
-      for (int band = 0; band < Bands.COUNT; band++) {
-        jacobian[row][0] += bySelf[row][Bands.COUNT + band];
-      }
-    }
-    return jacobian;
-  }
-
-  private static double[] byThickness(
-      OpticalConstants mixed, double[][] byInternal, double[] byK, double[] byS) {
-    double[] shift = new double[byInternal.length];
-    for (int row = 0; row < shift.length; row++) {
-      for (int band = 0; band < Bands.COUNT; band++) {
-        double byLogX = mixed.k(band) * byK[band] + mixed.s(band) * byS[band];
-        shift[row] += byInternal[row][band] * byLogX * THICKNESS_ERROR;
-      }
-    }
-    return shift;
+    double[][] model = ModelError.of(patch.modelError(), internal, byInternal, viewing);
+    return new Linear(jacobians, noise(shifts, model));
   }
 
   private double[][] noise(List<double[]> shifts, double[][] modelError) {
@@ -215,17 +171,29 @@ final class PatchModel {
         .toArray();
   }
 
-  /** ∂R/∂K and ∂R/∂S in every band: opaque by dR/dq = −2R²/(1 − R²), films by differences. */
-  private void bandSlopes(OpticalConstants mixed, double[] byK, double[] byS) {
+  private PatchSlopes slopes(OpticalConstants mixed, double[][] byInternal) {
+    double[] byK = new double[Bands.COUNT];
+    double[] byS = new double[Bands.COUNT];
     if (patch.over().isEmpty()) {
-      double[] r = mixed.opaque();
-      for (int band = 0; band < Bands.COUNT; band++) {
-        double byQ = -2 * r[band] * r[band] / ((1 - r[band]) * (1 + r[band]));
-        byK[band] = byQ / mixed.s(band);
-        byS[band] = -byQ * mixed.k(band) / (mixed.s(band) * mixed.s(band));
-      }
-      return;
+      opaqueSlopes(mixed, byK, byS);
+    } else {
+      filmSlopes(mixed, byK, byS);
     }
+    return new PatchSlopes(mixed, byInternal, byK, byS);
+  }
+
+  /** ∂R/∂K and ∂R/∂S of opaque paint in every band, by dR/dq = −2R²/(1 − R²). */
+  private static void opaqueSlopes(OpticalConstants mixed, double[] byK, double[] byS) {
+    double[] r = mixed.opaque();
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double byQ = -2 * r[band] * r[band] / ((1 - r[band]) * (1 + r[band]));
+      byK[band] = byQ / mixed.s(band);
+      byS[band] = -byQ * mixed.k(band) / (mixed.s(band) * mixed.s(band));
+    }
+  }
+
+  /** ∂R/∂K and ∂R/∂S of a film in every band, by differences. */
+  private void filmSlopes(OpticalConstants mixed, double[] byK, double[] byS) {
     double[] base = base();
     double x = thickness();
     for (int band = 0; band < Bands.COUNT; band++) {

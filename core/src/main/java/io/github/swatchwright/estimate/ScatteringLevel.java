@@ -106,37 +106,14 @@ final class ScatteringLevel {
    */
   private HidingStatement statement(
       double lowest, double highest, double x, double thicknessError, double ratioError) {
-    Saunderson surface = hidingPower.viewing().surface();
-    double[] black = OpticsPrior.flat(surface.internal(Math.max(HidingPower.BLACK, surface.k1())));
-    double[] white = OpticsPrior.flat(surface.internal(Math.max(HidingPower.WHITE, surface.k1())));
     double[] shifted = reflectance.mean();
     for (int band = 0; band < shifted.length; band++) {
       shifted[band] += STEP;
     }
-    OpticalConstants lighter = unitScatterer(shifted);
-    double[] overBlack = unitScatterer.filmOver(x, black);
-    double[] overWhite = unitScatterer.filmOver(x, white);
-    double yWhite = hidingPower.viewing().xyz(overWhite).y();
-    double ratio = hidingPower.viewing().xyz(overBlack).y() / yWhite;
-    double[] thickerBlack = unitScatterer.filmOver(x * (1 + STEP), black);
-    double[] thickerWhite = unitScatterer.filmOver(x * (1 + STEP), white);
-    double[] lighterBlack = lighter.filmOver(x, black);
-    double[] lighterWhite = lighter.filmOver(x, white);
-    double[] byU = new double[Bands.COUNT];
-    double[] byZ = new double[Bands.COUNT];
-    double byLevel = 0;
-    for (int band = 0; band < Bands.COUNT; band++) {
-      double y = hidingPower.viewing().weights().y(band) / (yWhite * STEP);
-      double toBlack = y * surface.slope(overBlack[band]);
-      double toWhite = ratio * y * surface.slope(overWhite[band]);
-      byU[band] =
-          toBlack * (thickerBlack[band] - overBlack[band])
-              - toWhite * (thickerWhite[band] - overWhite[band]);
-      byZ[band] =
-          toBlack * (lighterBlack[band] - overBlack[band])
-              - toWhite * (lighterWhite[band] - overWhite[band]);
-      byLevel += byU[band];
-    }
+    Strokes strokes = strokes(unitScatterer, x);
+    double[] byU = slopes(strokes, strokes(unitScatterer, x * (1 + STEP)));
+    double[] byZ = slopes(strokes, strokes(unitScatterer(shifted), x));
+    double byLevel = Arrays.stream(byU).reduce(0, Double::sum);
     if (!(byLevel > 0)) {
       return new HidingStatement(
           lowest, highest, thicknessError, OpticsPrior.flat(1.0 / Bands.COUNT));
@@ -149,5 +126,40 @@ final class ScatteringLevel {
     double ofRatio = ratioError / byLevel;
     double sd = Math.sqrt(thicknessError * thicknessError + ofRatio * ofRatio + ofMasstone);
     return new HidingStatement(lowest, highest, sd, byU);
+  }
+
+  /** One film over black and over white: its internal reflectance in each band. */
+  private static final class Strokes {
+    private final double[] overBlack;
+    private final double[] overWhite;
+
+    Strokes(double[] overBlack, double[] overWhite) {
+      this.overBlack = overBlack;
+      this.overWhite = overWhite;
+    }
+  }
+
+  private Strokes strokes(OpticalConstants paint, double thickness) {
+    Saunderson surface = hidingPower.viewing().surface();
+    double[] black = OpticsPrior.flat(surface.internal(Math.max(HidingPower.BLACK, surface.k1())));
+    double[] white = OpticsPrior.flat(surface.internal(Math.max(HidingPower.WHITE, surface.k1())));
+    return new Strokes(paint.filmOver(thickness, black), paint.filmOver(thickness, white));
+  }
+
+  /** What each band contributes to the change of the contrast ratio over a small step. */
+  private double[] slopes(Strokes strokes, Strokes stepped) {
+    Saunderson surface = hidingPower.viewing().surface();
+    double yWhite = hidingPower.viewing().xyz(strokes.overWhite).y();
+    double ratio = hidingPower.viewing().xyz(strokes.overBlack).y() / yWhite;
+    double[] slopes = new double[Bands.COUNT];
+    for (int band = 0; band < Bands.COUNT; band++) {
+      double y = hidingPower.viewing().weights().y(band) / (yWhite * STEP);
+      double toBlack = y * surface.slope(strokes.overBlack[band]);
+      double toWhite = ratio * y * surface.slope(strokes.overWhite[band]);
+      slopes[band] =
+          toBlack * (stepped.overBlack[band] - strokes.overBlack[band])
+              - toWhite * (stepped.overWhite[band] - strokes.overWhite[band]);
+    }
+    return slopes;
   }
 }

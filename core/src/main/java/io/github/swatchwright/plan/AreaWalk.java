@@ -2,29 +2,21 @@ package io.github.swatchwright.plan;
 
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.OrderNote;
-import io.github.swatchwright.coat.SolventVerdict;
-import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.ladder.Ladder;
+import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.mix.Prediction;
-import io.github.swatchwright.paint.Medium;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** One way through the tasks of an area, coat on coat. Used once. */
 final class AreaWalk {
-  /** Common practice of the trade, without a source. */
-  private static final String WIPING =
-      "Into lines and recesses; wipe it off the faces with a clean damp brush, downwards.";
-
-  /** A filter that moves a colour further than this, in ΔE00, has become a coat of paint. */
-  private static final double STRONG_FILTER = 10;
-
   private final Tools tools;
   private final ProjectArea area;
   private final List<PlanStep> steps = new ArrayList<>();
@@ -68,7 +60,7 @@ final class AreaWalk {
         return harm;
       }
     }
-    if (hasOpenChips()) {
+    if (chips().areOpen()) {
       seal(List.of(), "Seal the chips: damp fingers would go on lifting paint.");
     }
     return Optional.empty();
@@ -76,22 +68,22 @@ final class AreaWalk {
 
   private Optional<Harm> step(int place, Wish wish) {
     Task task = wish.task();
-    if (hasOpenChips() && task.kind() != StepKind.VARNISH) {
-      Painted next = painted(wish);
-      seal(next.coats(), "Seal the chips: below them lies medium that water still lifts.");
+    if (chips().areOpen() && task.kind() != StepKind.VARNISH) {
+      seal(painted(wish).coats(), "Seal the chips: below them lies medium that water still lifts.");
     }
     Painted painted = painted(wish);
-    if (task.worn() > 0 && !overChippingMedium() && wantsChippingMedium(painted, wish)) {
+    List<Coat> coats = painted.coats();
+    if (!chips().areNext() && at(wish, () -> Chips.needMedium(coats, task.worn()))) {
       addClear(
           ClearCoats.chippingMedium(),
           StepKind.CHIPPING_MEDIUM,
           "Put in so that the next coat can be worn off in chips.");
     }
-    if (overChippingMedium()) {
-      checkChips(painted, wish);
+    if (chips().areNext()) {
+      at(wish, () -> Chips.checkOverMedium(coats, task.worn()));
     } else {
-      List<OrderNote> clashes = layers.clashes(painted.coats());
-      if (!clashes.isEmpty() && !seal(painted.coats(), why(clashes.get(0)))) {
+      List<OrderNote> clashes = layers.clashes(coats);
+      if (!clashes.isEmpty() && !seal(coats, StepAdvice.whySealed(clashes.get(0)))) {
         return Optional.of(harm(place, clashes.get(0)));
       }
       if (!clashes.isEmpty()) {
@@ -102,83 +94,26 @@ final class AreaWalk {
     return Optional.empty();
   }
 
+  private Chips chips() {
+    return new Chips(layers, last);
+  }
+
   private Painted painted(Wish wish) {
+    return at(wish, () -> new TaskWorker(tools, area, overHighlight).work(wish, layers));
+  }
+
+  /** Does a part of a step; a refusal names the step. */
+  private <T> T at(Wish wish, Supplier<T> part) {
     try {
-      return new TaskWorker(tools, area, overHighlight).work(wish, layers);
+      return part.get();
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(place(wish) + e.getMessage(), e);
     }
   }
 
-  private IllegalArgumentException refusal(Wish wish, String why) {
-    return new IllegalArgumentException(place(wish) + why);
-  }
-
   private String place(Wish wish) {
     return String.format(
         "%s, step %d (%s): ", area.name(), wish.index() + 1, wish.task().kind().word());
-  }
-
-  /** Whether the topmost coat has chips in it that water would go on making. */
-  private boolean hasOpenChips() {
-    int below = layers.all().size() - 2;
-    return below >= 0
-        && last.filter(step -> step.work().worn() > 0).isPresent()
-        && ClearCoats.isChippingMedium(layers.all().get(below));
-  }
-
-  private boolean overChippingMedium() {
-    return last.filter(step -> step.kind() == StepKind.CHIPPING_MEDIUM).isPresent();
-  }
-
-  private boolean wantsChippingMedium(Painted painted, Wish wish) {
-    if (painted.coats().isEmpty()) {
-      return false;
-    }
-    Medium medium = painted.coats().get(0).medium();
-    if (medium == Medium.LACQUER) {
-      throw refusal(wish, "water doesn't get through lacquer to wear it off; take an acrylic");
-    }
-    return medium == Medium.ACRYLIC || medium == Medium.WATER;
-  }
-
-  private void checkChips(Painted painted, Wish wish) {
-    if (painted.coats().isEmpty()) {
-      return;
-    }
-    Coat coat = painted.coats().get(0);
-    if (wish.task().worn() == 0) {
-      throw refusal(
-          wish, "it goes over chipping medium: say how much is worn off, such as worn 0.15");
-    }
-    if (coat.medium() != Medium.ACRYLIC && coat.medium() != Medium.WATER) {
-      throw refusal(
-          wish,
-          "water doesn't get through "
-              + coat.medium().word()
-              + " to the chipping medium; take an"
-              + " acrylic");
-    }
-    if (coat.isWash()) {
-      throw refusal(
-          wish,
-          "thinned so far it floods the chipping medium and lifts it at once; thin less than 1:3");
-    }
-  }
-
-  private static String why(OrderNote clash) {
-    String reason = clash.rule().reason();
-    return "Put in because "
-        + clash.upperPaint()
-        + " ("
-        + clash.rule().upper().word()
-        + ") goes over "
-        + clash.lowerPaint()
-        + " ("
-        + clash.rule().lower().word()
-        + "): "
-        + reason
-        + ".";
   }
 
   private boolean seal(List<Coat> next, String why) {
@@ -200,8 +135,7 @@ final class AreaWalk {
   }
 
   private void addClear(Coat coat, StepKind kind, String why) {
-    List<String> advice = new ArrayList<>(List.of(why));
-    advice.addAll(care(List.of(coat)));
+    List<String> advice = StepAdvice.ofClear(why, coat, layers);
     Layers then = layers.with(List.of(coat));
     Work work =
         new Work(
@@ -219,24 +153,8 @@ final class AreaWalk {
         painted.coats().stream()
             .map(coat -> task.worn() > 0 ? coat.chipped(task.worn()) : coat)
             .toList();
-    List<String> advice = new ArrayList<>();
-    wish.moved().ifPresent(advice::add);
-    advice.addAll(painted.advice());
-    advice.addAll(care(worn));
-    if (task.kind() == StepKind.WASH && !worn.isEmpty() && worn.get(0).coverage() < 1) {
-      advice.add(WIPING);
-    }
-    if (task.worn() > 0 && !worn.isEmpty()) {
-      advice.add(wearing(worn.get(0).medium(), task.worn()));
-    }
-    PaintAmount amount =
-        painted.ladder().isPresent()
-            ? painted.ladder().get().rungs().stream()
-                .map(rung -> rung.amount())
-                .reduce(PaintAmount.NONE, PaintAmount::plus)
-            : painted.coats().stream()
-                .map(this::amount)
-                .reduce(PaintAmount.NONE, PaintAmount::plus);
+    List<String> advice = StepAdvice.of(wish, painted, worn, layers);
+    PaintAmount amount = amount(painted.ladder(), painted.coats());
     Optional<Mix> pot =
         painted.ladder().isPresent() || worn.isEmpty()
             ? Optional.empty()
@@ -263,15 +181,7 @@ final class AreaWalk {
     Prediction prediction = tools.predict(then);
     List<String> said = new ArrayList<>(advice);
     double moved = Ciede2000.deltaE(tools.predict(layers).lab(), prediction.lab());
-    if (kind == StepKind.FILTER && moved > STRONG_FILTER) {
-      said.add(
-          String.format(
-              Locale.ROOT,
-              "This moves the colour by ΔE00 %.0f; a filter usually stays below %.0f: thin it more,"
-                  + " or give it fewer coats.",
-              moved,
-              STRONG_FILTER));
-    }
+    StepAdvice.strongFilter(kind, moved).ifPresent(said::add);
     PlanStep step =
         new PlanStep(
             0,
@@ -288,6 +198,14 @@ final class AreaWalk {
     last = Optional.of(step);
   }
 
+  /** What it takes in all: the rungs of a ladder know, else the coats are counted. */
+  private PaintAmount amount(Optional<Ladder> ladder, List<Coat> coats) {
+    return ladder
+        .map(shades -> shades.rungs().stream().map(Rung::amount))
+        .orElseGet(() -> coats.stream().map(this::amount))
+        .reduce(PaintAmount.NONE, PaintAmount::plus);
+  }
+
   private PaintAmount amount(Coat coat) {
     return PaintAmount.of(
         area.squareCentimetres() * coat.coverage(),
@@ -300,30 +218,5 @@ final class AreaWalk {
   static Mix whole(Mix ratio, PaintAmount amount) {
     double least = ratio.parts().get(0).paint().dropMillilitres();
     return ratio.enoughFor(Math.max(least, amount.paintMillilitres()));
-  }
-
-  /** What the coats need care for, each once. */
-  private List<String> care(List<Coat> coats) {
-    return layers.notes(coats).stream()
-        .filter(note -> note.verdict() == SolventVerdict.CAREFUL)
-        .filter(note -> !note.lowerPaint().equals(ClearCoats.CHIPPING_MEDIUM))
-        .map(note -> "Care: " + note.rule().reason() + ". " + note.rule().remedy())
-        .distinct()
-        .toList();
-  }
-
-  /** Common practice of the trade, without a source. */
-  private static String wearing(Medium medium, double worn) {
-    String share = Math.round(100 * worn) + " %";
-    return medium == Medium.ACRYLIC || medium == Medium.WATER
-        ? "About half an hour after the last coat, not the next day: wet a small patch, wait a"
-            + " moment, and lift about "
-            + share
-            + " of it with a damp stiff brush, most where hands and boots go."
-        : "Once it is touch-dry, rub about "
-            + share
-            + " of it off with a brush that is just damp with "
-            + Thinner.of(medium)
-            + ".";
   }
 }

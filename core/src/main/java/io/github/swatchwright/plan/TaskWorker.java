@@ -46,6 +46,13 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
 
   private static final double ROOM = 1.25;
 
+  /** A coat that lifts nothing below comes before one that ends nearer. */
+  private static final Comparator<CoatOption> HARMLESS_FIRST =
+      Comparator.comparing(
+              (CoatOption option) ->
+                  option.order().stream().anyMatch(note -> note.verdict() == SolventVerdict.CLASH))
+          .thenComparingDouble(CoatOption::expectedDeltaE00);
+
   Painted work(Wish wish, Layers below) {
     Task task = wish.task();
     if (task.kind() == StepKind.CHIPPING_MEDIUM && task.aim() instanceof Aim.Usual) {
@@ -139,46 +146,48 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
   }
 
   private Painted translucent(Task task, Swatch colour, Layers below) {
-    Use use =
-        task.kind() == StepKind.FILTER
-            ? Use.FILTER
-            : task.kind() == StepKind.WASH ? Use.WASH : Use.PAINT;
+    Use use = useFor(task.kind());
     List<String> names =
         tools.optics().paints().stream()
             .map(optics -> optics.paint())
             .filter(paint -> paint.use() == use)
             .map(Paint::name)
             .toList();
-    Lab wanted = colour.labUnder(tools.light());
     if (names.isEmpty()) {
       throw new IllegalArgumentException(
           "there is no " + use.word() + " on the shelf; name a paint in place of the target");
     }
+    Lab wanted = colour.labUnder(tools.light());
     CoatOption best =
         CoatAdvisor.of(tools.predictor())
             .withOnly(names)
             .advise(below.known(), below.since(), new CoatGoal.Towards(colour, 1))
             .options()
             .stream()
-            .min(
-                Comparator.comparing(
-                        (CoatOption option) ->
-                            option.order().stream()
-                                .anyMatch(note -> note.verdict() == SolventVerdict.CLASH))
-                    .thenComparingDouble(CoatOption::expectedDeltaE00))
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "no "
-                            + use.word()
-                            + " on the shelf brings it nearer to "
-                            + wanted.toSrgb().toHex()
-                            + "; leave the step out or name a paint"));
+            .min(HARMLESS_FIRST)
+            .orElseThrow(() -> noneNearer(use, wanted));
     return new Painted(
         List.of(best.coat()),
         Optional.empty(),
         Optional.of(wanted),
         List.of("Of your bottles, this one comes nearest to what you want."));
+  }
+
+  private static Use useFor(StepKind kind) {
+    return switch (kind) {
+      case FILTER -> Use.FILTER;
+      case WASH -> Use.WASH;
+      default -> Use.PAINT;
+    };
+  }
+
+  private static IllegalArgumentException noneNearer(Use use, Lab wanted) {
+    return new IllegalArgumentException(
+        "no "
+            + use.word()
+            + " on the shelf brings it nearer to "
+            + wanted.toSrgb().toHex()
+            + "; leave the step out or name a paint");
   }
 
   private Painted ladder(Aim.OfLadder shades, Layers below) {
