@@ -13,12 +13,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
  * The public API is the one listed in {@code core/api.txt}. After a change that is meant, {@code
- * mvn -pl core -am test -Dtest=ApiSurfaceTest -Dapi.write=true} writes the list anew, and the
- * change shows in review.
+ * mvn -pl core -am test -Dtest=ApiSurfaceTest -Dapi.write=true} rewrites the list, and the change
+ * shows in review.
  */
 class ApiSurfaceTest {
   private static final Path LISTED = Path.of("api.txt");
@@ -47,11 +48,24 @@ class ApiSurfaceTest {
     return lines;
   }
 
+  /** What a type extends and implements, and for a sealed one what may implement it. */
   private static String supertypes(Class<?> type) {
     Class<?> parent = type.getSuperclass();
     boolean tellsSomething =
         parent != null && parent != Object.class && parent != Record.class && !type.isEnum();
-    return tellsSomething ? " extends " + parent.getName() : "";
+    String above = type.isInterface() ? " extends " : " implements ";
+    return (tellsSomething ? " extends " + parent.getName() : "")
+        + names(above, type.getInterfaces())
+        + (type.isSealed() && !type.isEnum()
+            ? names(" permits ", type.getPermittedSubclasses())
+            : "");
+  }
+
+  private static String names(String what, Class<?>[] types) {
+    return types.length == 0
+        ? ""
+        : what
+            + Arrays.stream(types).map(Class::getName).sorted().collect(Collectors.joining(", "));
   }
 
   private static List<String> members(Class<?> type) {

@@ -7,7 +7,7 @@ public final class Require {
   /** Returns {@code value}, refusing NaN and infinities. */
   public static double finite(String name, double value) {
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException(name + " is " + value + ", must be a finite number");
+      throw new BadArgumentException(name, "is " + value + ", must be a finite number");
     }
     return value;
   }
@@ -15,8 +15,8 @@ public final class Require {
   /** Returns {@code value}, refusing all outside the closed range and NaN. */
   public static double within(String name, double value, double lowest, double highest) {
     if (!(value >= lowest && value <= highest)) {
-      throw new IllegalArgumentException(
-          name + " is " + value + ", must be within [" + lowest + ", " + highest + "]");
+      throw new BadArgumentException(
+          name, "is " + value + ", must be within [" + lowest + ", " + highest + "]");
     }
     return value;
   }
@@ -24,8 +24,8 @@ public final class Require {
   /** Returns {@code value}, refusing all outside the closed range. */
   public static int within(String name, int value, int lowest, int highest) {
     if (value < lowest || value > highest) {
-      throw new IllegalArgumentException(
-          name + " is " + value + ", must be within [" + lowest + ", " + highest + "]");
+      throw new BadArgumentException(
+          name, "is " + value + ", must be within [" + lowest + ", " + highest + "]");
     }
     return value;
   }
@@ -33,8 +33,7 @@ public final class Require {
   /** Returns {@code value}, refusing zero, negative numbers, NaN and infinities. */
   public static double positive(String name, double value) {
     if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(
-          name + " is " + value + ", must be a finite number above 0");
+      throw new BadArgumentException(name, "is " + value + ", must be a finite number above 0");
     }
     return value;
   }
@@ -42,8 +41,8 @@ public final class Require {
   /** Returns {@code value}, refusing negative numbers, NaN and infinities. */
   public static double nonNegative(String name, double value) {
     if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(
-          name + " is " + value + ", must be a finite number of at least 0");
+      throw new BadArgumentException(
+          name, "is " + value + ", must be a finite number of at least 0");
     }
     return value;
   }

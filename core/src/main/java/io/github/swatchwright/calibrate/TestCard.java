@@ -1,5 +1,6 @@
 package io.github.swatchwright.calibrate;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
@@ -54,7 +55,7 @@ public record TestCard(
         throw new IllegalArgumentException("the batch of '" + paint + "' is blank");
       }
       if (paint.isBlank()) {
-        throw new IllegalArgumentException("paint is blank, must be the name of a paint");
+        throw new BadArgumentException("paint", "is blank, must be the name of a paint");
       }
       Require.positive("parts of '" + paint + "'", amount);
       Require.within("parts of '" + paint + "'", amount, 0, 1e6);

@@ -1,5 +1,6 @@
 package io.github.swatchwright.coat;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import java.util.OptionalInt;
 
 /** Coats until a paint hides, as a painter counts them: whole coats, and "never" for the rest. */
@@ -28,7 +29,7 @@ public final class HidingCoats {
    */
   public static OptionalInt whole(double coats) {
     if (!(coats > 0)) {
-      throw new IllegalArgumentException("coats is " + coats + ", must be above 0");
+      throw new BadArgumentException("coats", "is " + coats + ", must be above 0");
     }
     // A computed 2.0000001 is two coats.
     return coats > MOST

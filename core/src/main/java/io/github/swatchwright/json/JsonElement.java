@@ -1,5 +1,6 @@
 package io.github.swatchwright.json;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -139,24 +140,21 @@ record JsonElement(JsonPlace place, JsonContent content) {
   }
 
   /**
-   * What is made of this value. When that refuses an argument which is named as a field of this
-   * object, the message names the field's place.
+   * What is made of this value. When that refuses an argument that is a field of this object, the
+   * message names the field's place.
    */
   <T> T make(Supplier<T> maker) {
     try {
       return maker.get();
     } catch (JsonInputException e) {
       throw e;
+    } catch (BadArgumentException e) {
+      throw named(e.argument())
+          .map(element -> element.refuse(e.complaint()))
+          .orElseGet(() -> refuse(String.valueOf(e.getMessage())));
     } catch (IllegalArgumentException e) {
-      throw placed(String.valueOf(e.getMessage()));
+      throw refuse(String.valueOf(e.getMessage()));
     }
-  }
-
-  private JsonInputException placed(String message) {
-    int space = Math.max(0, message.indexOf(' '));
-    return named(message.substring(0, space))
-        .map(element -> element.refuse(message.substring(space + 1)))
-        .orElseGet(() -> refuse(message));
   }
 
   /** The unit at the end of an argument's name; fields don't have it. */

@@ -69,7 +69,7 @@ final class SwatchJson {
   private static String hex(Srgb srgb) {
     if (!Srgb.ofPacked(srgb.toPacked()).equals(srgb)) {
       throw new IllegalArgumentException(
-          srgb + " is finer than the 256 steps of #RRGGBB; write it as a Swatch.OfLab");
+          srgb + " is finer than the 256 steps of #RRGGBB; give it as CIELAB instead");
     }
     return srgb.toHex();
   }

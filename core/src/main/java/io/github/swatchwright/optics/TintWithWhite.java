@@ -1,5 +1,6 @@
 package io.github.swatchwright.optics;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 
 /**
@@ -32,8 +33,9 @@ public record TintWithWhite(double k, double s) {
     Require.positive("sWhite", sWhite);
     double s = whiteToColourant * (qTint * sWhite - kWhite) / (qMasstone - qTint);
     if (!(s > 0 && s < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(
-          "qTint is "
+      throw new BadArgumentException(
+          "qTint",
+          "is "
               + qTint
               + ", must lie between the white's "
               + kWhite / sWhite

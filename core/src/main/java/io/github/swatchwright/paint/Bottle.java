@@ -1,5 +1,6 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,8 +40,9 @@ public record Bottle(
   private static void checkThinner(String name) {
     boolean unprintable = name.chars().anyMatch(Character::isISOControl);
     if (name.isBlank() || name.length() > LONGEST_THINNER || unprintable) {
-      throw new IllegalArgumentException(
-          "thinner has "
+      throw new BadArgumentException(
+          "thinner",
+          "has "
               + name.length()
               + " characters, must have 1 to "
               + LONGEST_THINNER

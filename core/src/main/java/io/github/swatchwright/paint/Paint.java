@@ -1,5 +1,6 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,15 +52,16 @@ public record Paint(
   /** Refuses an empty or overlong name, line breaks in it, and numbers out of range. */
   public Paint {
     if (name.isBlank() || name.length() > LONGEST_NAME) {
-      throw new IllegalArgumentException(
-          "name has "
+      throw new BadArgumentException(
+          "name",
+          "has "
               + name.length()
               + " characters, must have 1 to "
               + LONGEST_NAME
               + " and not be blank");
     }
     if (name.chars().anyMatch(Character::isISOControl)) {
-      throw new IllegalArgumentException("name holds a line break or another control character");
+      throw new BadArgumentException("name", "holds a line break or another control character");
     }
     Require.within("dropMillilitres", dropMillilitres, 0.001, 1);
     if (swatchError.isPresent()) {

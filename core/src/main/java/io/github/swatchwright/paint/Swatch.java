@@ -1,5 +1,6 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
@@ -46,7 +47,7 @@ public sealed interface Swatch {
     /** Refuses a colour outside the sRGB range. */
     public OfSrgb {
       if (!srgb.isDisplayable()) {
-        throw new IllegalArgumentException("srgb is " + srgb + ", must be within 0 to 1");
+        throw new BadArgumentException("srgb", "is " + srgb + ", must be within 0 to 1");
       }
     }
 
@@ -72,8 +73,8 @@ public sealed interface Swatch {
     public OfLab {
       Require.within("L*", lab.l(), 0, 100);
       if (!lab.white().equals(WhitePoint.D65)) {
-        throw new IllegalArgumentException(
-            "lab is relative to " + lab.white() + ", must be D65; Lab.adaptTo converts it");
+        throw new BadArgumentException(
+            "lab", "is relative to " + lab.white() + ", must be D65; Lab.adaptTo converts it");
       }
     }
 

@@ -1,5 +1,6 @@
 package io.github.swatchwright.photo;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.colour.WhitePoint;
@@ -14,8 +15,8 @@ public record ChartPatch(LinearRgb seen, Lab known) {
   /** Refuses a colour relative to another white than D65. */
   public ChartPatch {
     if (!known.white().equals(WhitePoint.D65)) {
-      throw new IllegalArgumentException(
-          "known is relative to " + known.white() + ", must be relative to D65");
+      throw new BadArgumentException(
+          "known", "is relative to " + known.white() + ", must be relative to D65");
     }
   }
 }

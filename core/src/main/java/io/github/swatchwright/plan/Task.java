@@ -1,5 +1,6 @@
 package io.github.swatchwright.plan;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Finish;
 import java.util.Optional;
@@ -33,8 +34,7 @@ public record Task(
   /** Refuses numbers out of range, and what makes no sense together. */
   public Task {
     if (!StepKind.askable().contains(kind)) {
-      throw new IllegalArgumentException(
-          "step is " + kind.word() + ", which a plan puts in itself");
+      throw new BadArgumentException("step", "is " + kind.word() + ", which a plan puts in itself");
     }
     coats.ifPresent(count -> Require.within("coats", count, 1, MOST_COATS));
     thinner.ifPresent(some -> Require.within("thinner", some, 0, MOST_THINNER));
@@ -50,8 +50,8 @@ public record Task(
       throw new IllegalArgumentException("a " + kind.word() + " needs a paint, a mix or a target");
     }
     if (worn > 0 && (kind.isClear() || isLadder)) {
-      throw new IllegalArgumentException(
-          "worn is " + worn + ", but a " + kind.word() + " isn't worn off");
+      throw new BadArgumentException(
+          "worn", "is " + worn + ", but a " + kind.word() + " isn't worn off");
     }
   }
 

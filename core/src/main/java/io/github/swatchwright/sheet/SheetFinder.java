@@ -46,8 +46,8 @@ final class SheetFinder {
               + MarkLaying.FEWEST
               + " of its ring marks must be seen, sharp and not covered; "
               + Math.min(all.size(), MarkLaying.MOST_TRIED)
-              + " things look like one. Photograph the whole sheet, nearer and sharper, or give its"
-              + " corner marks with --corners and its layout with --layout");
+              + " things look like one. Photograph the whole sheet, nearer and sharper, or say"
+              + " where its corner marks are and which layout it has");
     }
     FoundSheet found = found(photo, all, best.get());
     List<RingMarks.Found> others = new ArrayList<>(all);

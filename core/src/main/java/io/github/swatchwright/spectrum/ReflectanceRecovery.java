@@ -1,5 +1,6 @@
 package io.github.swatchwright.spectrum;
 
+import io.github.swatchwright.argument.BadArgumentException;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
@@ -77,8 +78,8 @@ public final class ReflectanceRecovery {
   public RecoveredReflectance recover(Xyz colour) {
     WhitePoint white = weights.whitePoint();
     if (!colour.white().equals(white)) {
-      throw new IllegalArgumentException(
-          "colour is relative to " + colour.white() + ", must be relative to " + white);
+      throw new BadArgumentException(
+          "colour", "is relative to " + colour.white() + ", must be relative to " + white);
     }
     double floor = surface.seen(0);
     double ceiling = surface.seen(1);
