@@ -89,32 +89,35 @@ final class CalibrateCommand implements Command {
 
   @Option(
       names = "--fit-surface",
-      description = "Fit the surface's two shares of light to the cards as well; needs dark ones.")
+      description = "Also fit how much light the surface reflects; needs cards of dark paint.")
   boolean fitSurface;
 
   @Option(
       names = "--next",
-      description = "Name the two cards whose painting would help most from here.")
+      description = "Name the two test cards that would help most if you painted them next.")
   boolean next;
 
   @Option(
       names = "--for",
       paramLabel = "COLOUR",
-      description = "With --next: a colour that is wanted; default: the whole shelf.")
+      description =
+          "With --next: a colour that you want to mix (default: anything that the shelf can"
+              + " mix).")
   List<String> targets = new ArrayList<>();
 
   @Option(
       names = "--amount-error",
       paramLabel = "SHARE",
       defaultValue = "0.05",
-      description = "How well parts were measured out, as a share of each; default 0.05.")
+      description = "How exactly the parts were measured out, as a share of each (default 0.05).")
   double amountError;
 
   @Option(
       names = "--colour-error",
       paramLabel = "E",
       description =
-          "How well colours were measured, in units of L*; by default the usual one of its form.")
+          "How exactly the colours were measured, in units of L* (default: what is usual for the"
+              + " way a colour is given).")
   @Nullable Double colourError;
 
   CalibrateCommand(Output output) {

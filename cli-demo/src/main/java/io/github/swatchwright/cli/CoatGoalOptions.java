@@ -17,7 +17,9 @@ final class CoatGoalOptions {
   @Option(
       names = "--shift",
       paramLabel = "SHIFT",
-      description = "Find coats that move the colour so far: \"b=-4\" cools it, \"L=3\" lightens.")
+      description =
+          "Find coats that shift the colour by this much: \"b=-4\" cools it, \"L=3\""
+              + " lightens.")
   @Nullable String shift;
 
   @Option(

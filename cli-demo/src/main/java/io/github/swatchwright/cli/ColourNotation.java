@@ -2,7 +2,7 @@ package io.github.swatchwright.cli;
 
 import java.util.Locale;
 
-/** The ways to write a colour on the command line, told apart by how the text looks. */
+/** The ways to write a colour on the command line; the text itself shows which one it is. */
 enum ColourNotation {
   /** {@code #RRGGBB}. */
   SRGB,

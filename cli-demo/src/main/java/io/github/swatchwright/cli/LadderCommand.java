@@ -118,7 +118,8 @@ final class LadderCommand implements Command {
       names = "--margin",
       paramLabel = "L",
       defaultValue = "10",
-      description = "Warn when an end is nearer than that L* to pure black or white; 0 for never.")
+      description =
+          "Warn when an end is closer than this, in L*, to pure black or white (0: never).")
   double margin;
 
   @Option(

@@ -109,8 +109,8 @@ final class MatchCommand implements Command {
       names = "--prefer",
       paramLabel = "WORDS",
       description =
-          "What counts beside the colour: fewer-paints, fewer-drops, cheaper, across-lights; commas"
-              + " between the words, or give the option again.")
+          "What counts beside the colour: fewer-paints, fewer-drops, cheaper, across-lights;"
+              + " separate several by commas, or give the option again.")
   List<String> preferences = new ArrayList<>();
 
   @Option(
@@ -136,8 +136,8 @@ final class MatchCommand implements Command {
       names = "--longest",
       paramLabel = "SECONDS",
       description =
-          "Stop after so long, with the best found until then; 0.1 to 86400. Without it, to the"
-              + " end.")
+          "Stop after this many seconds with the best found so far, 0.1 to 86400 (default:"
+              + " search to the end).")
   @Nullable Double longest;
 
   MatchCommand(Output output) {

@@ -136,7 +136,7 @@ record MatchText(Output output, Illuminant light) {
           ranked
               .acrossLights()
               .map(MatchText::worst)
-              .orElse("Other lights: not known, for want of measured reflectances."));
+              .orElse("Other lights: unknown, since no reflectances were measured."));
     }
     if (wishes.preferences().contains(Preference.CHEAPER)) {
       String price =

@@ -81,8 +81,8 @@ final class NotebookCommand implements Command {
       names = "--mix",
       paramLabel = "N",
       description =
-          "Which of an entry's mixes is meant, by its number; else all rungs of a ladder and all"
-              + " coats, and the first recipe.")
+          "Which of an entry's mixes you mean, by its number (default: all rungs of a ladder,"
+              + " all coats, the first recipe).")
   @Nullable Integer mixNumber;
 
   @Option(

@@ -57,7 +57,8 @@ final class PlanCommand implements Command {
       names = "--starts",
       paramLabel = "DAY",
       description =
-          "The next day at the bench, such as 2026-12-05; else that of the file, or a Saturday.")
+          "The next day at the bench, such as 2026-12-05 (default: that of the file, else a"
+              + " Saturday).")
   @Nullable String starts;
 
   @Option(

@@ -75,8 +75,8 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
     plan.cards().ifPresent(this::print);
     for (PlanStep step : plan.trials()) {
       output.line(
-          "  Try step %d on a strip of scrap first, painted like the %s: one coat, two, three. Its"
-              + " colour is only known to ΔE00 %.1f; measured, the strip replaces that.",
+          "  Try step %d on a strip of scrap first, painted like the %s: one coat, two, three. The"
+              + " colour is only known to within ΔE00 %.1f; a look at the strip tells you more.",
           step.number(), step.area(), step.look().prediction().intervalDeltaE00());
     }
   }
@@ -99,8 +99,8 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
         return;
       }
       output.line(
-          "  Paint a test card of %s, dry, and measure it: the base coats may then be expected"
-              + " within ΔE00 %.1f in place of %.1f.",
+          "  Paint a test card of %s, let it dry and measure it: then expect the base coats about"
+              + " ΔE00 %.1f from what you want, instead of %.1f.",
           inWords(card.recipe()), card.expectedDeltaE00(), before);
       before = card.expectedDeltaE00();
     }
@@ -153,7 +153,7 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
       return;
     }
     output.line("");
-    output.line("It takes in all");
+    output.line("You will need");
     for (Needs.OfPaint paint : plan.needs().paints()) {
       output.line(
           "  %5.1f ml  %s (%d drops)%s",
@@ -165,7 +165,7 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
     plan.needs()
         .thinners()
         .forEach((name, millilitres) -> output.line("  %5.1f ml  %s", millilitres, name));
-    output.line("  Rough, and without what cleaning takes: film, solids and transfer are guesses");
+    output.line("  These are rough, and leave out cleaning: film, solids and transfer are guesses");
     output.line("  until you measure yours.");
   }
 
@@ -177,8 +177,8 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
     if (!plan.toDo().isEmpty()) {
       output.line("");
       output.line(
-          "Measure an area when it is dry, then: plan … --done N --measured COLOUR, and what is"
-              + " left is worked out from what is really there.");
+          "Measure an area when it is dry, then run: plan … --done N --measured COLOUR. The rest of"
+              + " the plan then starts from the colour that is really there.");
     }
   }
 }

@@ -37,7 +37,9 @@ final class SheetPhotos {
   @Option(
       names = "--grey",
       paramLabel = "Y%",
-      description = "A grey card lies on its place, and reflects so much light, such as 18%%.")
+      description =
+          "A grey card lies in its place on the sheet; it reflects this share of light, such as"
+              + " 18%%.")
   @Nullable String grey;
 
   @Option(
@@ -70,7 +72,8 @@ final class SheetPhotos {
 
   @Option(
       names = "--partial",
-      description = "Some pages are enough; without it all of a sheet's pages must be there.")
+      description =
+          "Accept some of the sheet's pages; without this option, all of them must be there.")
   boolean partial;
 
   /** Reads all photos, in the order of their pages. */

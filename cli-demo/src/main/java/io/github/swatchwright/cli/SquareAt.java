@@ -5,7 +5,7 @@ import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.Region;
 import java.util.Locale;
 
-/** A square of a photo that is told by its middle and half its side. */
+/** A square of a photo, given by its middle and half its side. */
 final class SquareAt {
   /** No picture is larger, pixels. */
   private static final double LARGEST = 1e6;

@@ -117,7 +117,7 @@ class MatchOptionsTest {
                 "cheaper,across-lights",
                 "--shelf",
                 Run.fiveShelf()))
-        .contains("Other lights: not known, for want of measured reflectances.")
+        .contains("Other lights: unknown, since no reflectances were measured.")
         .contains("Price by the millilitre: not known.");
     assertThat(
             done(

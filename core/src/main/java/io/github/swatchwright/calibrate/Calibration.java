@@ -63,7 +63,7 @@ public record Calibration(
   public record CalibratedPaint(String name, int cards, double before, double after) {}
 
   /**
-   * A card that isn't what was foretold of it.
+   * A card whose colour isn't the predicted one.
    *
    * @param card its number among the cards, from 1
    * @param measured its measured colour
@@ -160,7 +160,7 @@ public record Calibration(
   }
 
   /**
-   * What one more card teaches the shelf: every pot and every rung that is measured is one, see
+   * The calibration with one more card. Every pot and every rung that is measured makes one, see
    * {@link TestCard#ofMix}.
    *
    * @throws IllegalArgumentException as {@link #of} does

@@ -12,7 +12,7 @@ import java.util.function.BooleanSupplier;
  *     the share is an estimate that never falls, and 1 at the end
  */
 public record CalibrationControl(BooleanSupplier cancelled, Progress progress) {
-  /** To the end, quietly. */
+  /** Runs to the end, and reports no progress. */
   public static final CalibrationControl PLAIN =
       new CalibrationControl(() -> false, Progress.UNHEARD);
 

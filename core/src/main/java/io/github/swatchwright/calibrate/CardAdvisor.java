@@ -32,7 +32,7 @@ public final class CardAdvisor {
   /** A card that takes off less than this share of the error isn't worth the paint. */
   private static final double WORTHWHILE = 0.002;
 
-  /** So many of the cards that seem best are weighed exactly. */
+  /** How many of the cards that seem best are weighed exactly. */
   private static final int SHORTLIST = 40;
 
   private final ShelfOptics optics;

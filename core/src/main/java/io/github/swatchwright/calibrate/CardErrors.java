@@ -17,7 +17,7 @@ public record CardErrors(double amount, OptionalDouble colour, double model) {
   /** Drops or a syringe: 5 %. */
   public static final CardErrors USUAL = new CardErrors(0.05, OptionalDouble.empty());
 
-  /** Errors with the usual one of the model. */
+  /** Errors with the usual error of the model. */
   public CardErrors(double amount, OptionalDouble colour) {
     this(amount, colour, PaintedPatch.USUAL_MODEL_ERROR);
   }

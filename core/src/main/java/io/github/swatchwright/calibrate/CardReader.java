@@ -16,7 +16,8 @@ import java.util.TreeSet;
 /** Turns cards into what the estimate takes, and refuses those that it can't take. */
 final class CardReader {
   /**
-   * Paints lie between 1.1 and 1.5 g/ml (common practice): the middle, and what that may be off.
+   * The density of a paint, g/ml, and its relative error: the middle of 1.1 to 1.5 (common
+   * practice).
    */
   private static final double USUAL_DENSITY = 1.3;
 

@@ -13,12 +13,12 @@ import java.util.Optional;
  *     needed
  * @param predicted the colour to be expected in the end
  * @param deltaE00 how far that is from the target
- * @param expectedDeltaE00 how far it may be expected to come out, errors and scatter included
+ * @param expectedDeltaE00 how far from the target to expect it, ΔE00, with all errors and the
+ *     scatter of drops
  * @param fresh a new pot of the same amount, where that was worth a thought: what can be added
  *     doesn't bring this one near the target, or more than doubles it
  * @param startAfresh whether the new pot is the better way: where this one can be brought near, it
- *     takes fewer drops and may be expected to come as near; where not, it comes nearer by 1 at
- *     least
+ *     takes fewer drops and should come as near; where not, it comes nearer by 1 at least
  */
 public record Correction(
     double now,

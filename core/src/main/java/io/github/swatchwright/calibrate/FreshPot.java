@@ -18,7 +18,8 @@ import java.util.List;
  * @param recipe whole drops for all of it
  * @param predicted the colour to be expected
  * @param deltaE00 how far that is from the target
- * @param expectedDeltaE00 how far the pot may be expected to come out, errors and scatter included
+ * @param expectedDeltaE00 how far from the target to expect the pot, ΔE00, with all errors and the
+ *     scatter of drops
  */
 public record FreshPot(Recipe recipe, Lab predicted, double deltaE00, double expectedDeltaE00) {
 

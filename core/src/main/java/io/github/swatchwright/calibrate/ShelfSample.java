@@ -48,7 +48,7 @@ final class ShelfSample {
     return mixes;
   }
 
-  /** Deals the paints out like cards, and shuffles them anew when they run out. */
+  /** Deals the paints out like cards, and shuffles them again when they run out. */
   private static List<Recipe> of(List<PaintOptics> paints, int count, Random random) {
     List<Recipe> mixes = new ArrayList<>();
     List<PaintOptics> deck = new ArrayList<>();

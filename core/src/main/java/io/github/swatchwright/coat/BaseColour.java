@@ -30,7 +30,7 @@ public record BaseColour(
 
   /** Why no base ends in the wanted colour. */
   public enum Obstacle {
-    /** The coats hide what is below, so that no base can be told from another. */
+    /** The coats hide what is below, so that every base looks the same. */
     HIDDEN("these coats hide what is below them, so the base makes no difference"),
     /** Even over the lightest base it ends darker. */
     TOO_LIGHT("even over white, these coats end darker than that"),

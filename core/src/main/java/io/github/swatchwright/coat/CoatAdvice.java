@@ -4,7 +4,7 @@ import io.github.swatchwright.colour.Lab;
 import java.util.List;
 
 /**
- * Which further coat does best what is wanted.
+ * The further coats that come closest to what is wanted.
  *
  * @param now the colour before
  * @param target the colour that is wanted

@@ -6,7 +6,7 @@ import io.github.swatchwright.mix.PaintAmount;
 import java.util.List;
 
 /**
- * What the coats of a stack take.
+ * How much paint and thinner the coats of a stack take.
  *
  * @param squareCentimetres the whole area, above 0
  * @param application film, solids and transfer

@@ -17,7 +17,7 @@ public sealed interface CoatGoal {
   Lab target(Lab now, CoatPredictor predictor);
 
   /**
-   * To move by so much, and to stay where it is in what isn't named.
+   * A shift in L*, a* and b*; what isn't named stays as it is.
    *
    * @param deltaL lighter or darker in L*: -100 to 100
    * @param deltaA redder or greener in a*: -200 to 200
@@ -78,7 +78,7 @@ public sealed interface CoatGoal {
   }
 
   /**
-   * To get so far towards a colour, in a straight line through CIELAB.
+   * Part of the way towards a colour, in a straight line through CIELAB.
    *
    * @param colour the colour
    * @param share how far: above 0 to 1

@@ -31,7 +31,7 @@ public record CoatOption(
     return coat.use();
   }
 
-  /** The note that weighs most; empty when nothing is known of what lies below. */
+  /** The most serious note; empty when nothing is known of what lies below. */
   public Optional<OrderNote> worst() {
     return order.stream().max(Comparator.comparing(OrderNote::verdict));
   }

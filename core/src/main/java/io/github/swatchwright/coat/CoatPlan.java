@@ -58,7 +58,7 @@ public record CoatPlan(
         Optional.empty());
   }
 
-  /** This plan with what its coats take. */
+  /** This plan with the amounts of paint that its coats take. */
   public CoatPlan withAmounts(CoatAmounts some) {
     return with(Optional.of(some), advice, below, chipping);
   }

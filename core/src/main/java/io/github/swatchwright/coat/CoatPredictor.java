@@ -167,7 +167,9 @@ public final class CoatPredictor {
     };
   }
 
-  /** Of some coats together: Y over black ÷ Y over white (ISO 6504-3), 0 to 1. */
+  /**
+   * The contrast ratio of some coats together: Y over black ÷ Y over white (ISO 6504-3), 0 to 1.
+   */
   double contrastRatio(List<Coat> coats) {
     double[] ratios = contrastRatios(coats);
     return ratios[ratios.length - 1];

@@ -15,7 +15,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** A base as internal reflectances: either a mix, or fixed, with what it is when it is off. */
+/**
+ * A base as internal reflectances: either a mix, or fixed, together with the variants that carry
+ * its error.
+ */
 final class Ground {
   private final Optional<Mix> mix;
   private final double[] fixed;
@@ -81,7 +84,7 @@ final class Ground {
             .toArray();
   }
 
-  /** The fixed base when it is one sd off in L*, a* or b*: three of them, none of a mix. */
+  /** The fixed base with an error of one sd in L*, a* or b*: three variants, none for a mix. */
   List<Ground> deviations() {
     return deviations.stream()
         .map(off -> new Ground(mix, off, List.of(), surface, lightening))

@@ -23,7 +23,7 @@ public final class HidingCoats {
   }
 
   /**
-   * The coats as someone counts them who paints: 1 for a tenth of a coat; empty for never.
+   * Coats as a painter counts them: 1 for a tenth of a coat, empty for never.
    *
    * @param coats coats at which it hides, not whole, above 0; may be infinite
    */

@@ -12,7 +12,7 @@ import java.util.Arrays;
  * + s.
  *
  * <p>Disputed: some lighten by 7 to 33 % (1/32: 7 to 15, 1/48: 10 to 25, 1/72: 15 to 33), others
- * not at all. Common practice without a source, and off unless asked for.
+ * not at all. Common practice without a source, and off by default.
  */
 public final class ScaleLightening {
   /** What has to be said wherever it is used. */

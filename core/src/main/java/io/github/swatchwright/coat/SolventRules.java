@@ -20,7 +20,10 @@ import java.util.stream.Stream;
  * source.
  */
 public final class SolventRules {
-  /** From so much thinner to one of paint on, a coat is a wash: the solvent works longer. */
+  /**
+   * With this much thinner to one of paint, or more, a coat counts as a wash: its solvent works
+   * longer.
+   */
   public static final double WASH_FROM = 3;
 
   private static final String MIST =

@@ -15,11 +15,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * What is hard to believe of a paint's data, one sentence each; it is computed with all the same.
- */
+/** What is hard to believe in a paint's data, one sentence each. The paint is used all the same. */
 final class Doubts {
-  /** A figure for hiding further from what is usual of the kind than so many sd is doubted. */
+  /**
+   * A figure for hiding is doubted when it is this many sd away from what is usual for such paint.
+   */
   private static final double DOUBTED_SD = 3;
 
   /** A stated make is doubted when the other one is more probable than this. */

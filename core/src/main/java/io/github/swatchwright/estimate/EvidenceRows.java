@@ -217,7 +217,7 @@ final class EvidenceRows {
     return mixed;
   }
 
-  /** Those rows alone, numbered anew, and as far as they depend on those unknowns. */
+  /** Those rows alone, numbered from 0, and only their dependence on those unknowns. */
   private EvidenceRows among(int[] numbers, Set<String> unknowns) {
     EvidenceRows few = new EvidenceRows(numbers.length, beliefs);
     for (String name : unknowns) {

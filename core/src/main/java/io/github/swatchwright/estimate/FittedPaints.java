@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Writes what a fit has found into its paints.
+ * Stores the findings of a fit in its paints.
  *
  * @param prior the shelf as it was
  * @param days the paints' painting days

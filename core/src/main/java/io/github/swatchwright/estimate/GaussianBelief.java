@@ -54,7 +54,7 @@ final class GaussianBelief {
     return of(newMean, covariance);
   }
 
-  /** The same mean with errors that are so many times as wide. */
+  /** The same mean with errors a number of times as wide. */
   GaussianBelief widened(double times) {
     return of(mean, covariance.asWide(times));
   }

@@ -21,7 +21,7 @@ final class Misfits {
   /** How rarely a right card is further off than what is called unexpected. */
   private static final double RARELY = 0.005;
 
-  /** So many cards that agree as well as expected are what is believed of widths at first. */
+  /** The first belief about widths weighs as much as this many cards that agree as expected. */
   private static final double PRIOR_CARDS = 10;
 
   /**

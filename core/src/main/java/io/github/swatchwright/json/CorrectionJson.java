@@ -12,8 +12,8 @@ import java.util.Map;
 /**
  * What to add to a pot as JSON: {@code additions}, each with {@code paint}, {@code drops} and the
  * colour to be expected after it; the colour in the end and its ΔE00 from the target; what is in
- * the {@code corrected} pot then; whether to start afresh, and the {@code fresh} pot that was
- * weighed against this one, when one was.
+ * the {@code corrected} pot then; whether a new pot is the better way, and the {@code fresh} pot
+ * that was weighed against this one, when one was.
  */
 public final class CorrectionJson {
   private CorrectionJson() {}

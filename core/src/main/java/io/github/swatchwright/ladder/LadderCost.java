@@ -5,7 +5,7 @@ package io.github.swatchwright.ladder;
  * it. The planner looks for the least sum. The weights are judgement, not measurement.
  *
  * <p>Some things no ladder may do, whatever it saves: lightness must go on in the wanted direction,
- * neighbouring rungs must be told apart (a step of ΔE00 {@value #TOLD_APART} and of {@value
+ * neighbouring rungs must be visibly different (a step of ΔE00 {@value #TOLD_APART} and of {@value
  * #LEAST_STEP} even steps at least), and each pot must be enough for its pass. All else has a
  * price, the dearest first:
  *
@@ -38,7 +38,7 @@ package io.github.swatchwright.ladder;
  * </table>
  */
 final class LadderCost {
-  /** Neighbouring rungs must differ by that ΔE00 to be told apart. */
+  /** Neighbouring rungs must differ by that ΔE00 so that the eye sees a step. */
   static final double TOLD_APART = 0.8;
 
   /** Neighbouring rungs must differ by that share of an even step. */
@@ -91,7 +91,7 @@ final class LadderCost {
     return FRAIL * Math.max(0, steps - STURDY_ENOUGH);
   }
 
-  /** Of a step whose L* goes on by so many sd of what scattering drops make of it. */
+  /** The cost of a step whose L* moves by a number of sd of what scattering drops make of it. */
   static double unsure(double deviations) {
     return UNSURE * Math.max(0, SURE_ENOUGH - deviations);
   }

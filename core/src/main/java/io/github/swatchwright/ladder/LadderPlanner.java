@@ -31,8 +31,8 @@ public final class LadderPlanner {
    *
    * @throws IllegalArgumentException when the ends are one shade or as light as each other, a paint
    *     isn't on the shelf or can't be computed with, the largest pot isn't enough for a pass, or
-   *     no ladder gets steadily lighter or darker in steps that are told apart; the message says
-   *     what would do instead, where anything does
+   *     no ladder gets steadily lighter or darker in visible steps; the message says what would do
+   *     instead, where anything does
    */
   public Ladder plan(LadderRequest request) {
     LadderPlanning planning = new LadderPlanning(request, optics, light);

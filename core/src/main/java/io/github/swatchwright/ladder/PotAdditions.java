@@ -23,7 +23,10 @@ final class PotAdditions {
   private static final int ROOM = 8;
   private static final double[] SHIFTS = {0, -0.25, 0.25};
 
-  /** Rounding up or down is tried for so many ingredients at once, the others go to the nearest. */
+  /**
+   * For this many ingredients at once both rounding up and down are tried; the others are rounded
+   * to the nearest.
+   */
   private static final int ROUNDED = 2;
 
   /** So few ways to add drops are all tried. */
@@ -32,7 +35,7 @@ final class PotAdditions {
   /** So many clean pots are tried, */
   private static final int MANY = 3_000;
 
-  /** and so many of them are followed. */
+  /** and this many of them are followed. */
   private static final int CUPS = 200;
 
   private final PotPaints paints;

@@ -32,10 +32,10 @@ final class ShadeMixes {
   private static final int MOST_DROPS = 12;
   private static final int MOST_PAINTS = 3;
 
-  /** So many ways to mix the ends are planned. */
+  /** The number of ways to mix the ends that are planned. */
   private static final int WAYS = 4;
 
-  /** And so many of these again by way of another paint. */
+  /** The number of further ways that go by another paint. */
   private static final int DETOURS = 2;
 
   /** Another bottle on the table is worth it when it brings an end nearer by that ΔE00. */

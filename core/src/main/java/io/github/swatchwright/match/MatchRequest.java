@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What is asked for.
+ * A colour to match, and what its recipes may look like. Immutable.
  *
  * @param target the wanted colour
  * @param mostPaints the most ingredients in a recipe, 1 to 4
@@ -91,12 +91,12 @@ public record MatchRequest(
         target, paints, drops, sets, ratiosEach, choice, pots, insteadOf, wishes);
   }
 
-  /** The same with another most number of paints, 1 to 4. */
+  /** The same with another limit for the number of paints, 1 to 4. */
   public MatchRequest withMostPaints(int paints) {
     return with(paints, mostDrops, alternatives, ratios);
   }
 
-  /** The same with another most number of drops, 1 to 40. */
+  /** The same with another limit for the number of drops, 1 to 40. */
   public MatchRequest withMostDrops(int drops) {
     return with(mostPaints, drops, alternatives, ratios);
   }

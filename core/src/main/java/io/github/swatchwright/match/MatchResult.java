@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a shelf can do for a target.
+ * The recipes that a shelf offers for a target, and what is missing when none is near.
  *
  * @param target the wanted colour under the chosen light
  * @param request what was asked for

@@ -68,7 +68,7 @@ public final class ColourSpread {
   }
 
   /**
-   * The same colour, known better.
+   * The same colour with a smaller spread, since something explains part of it.
    *
    * @param explained what is taken off the covariance of L*, a* and b*: 3 × 3
    */

@@ -27,7 +27,7 @@ public record Mix(List<Part> parts) {
       Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,1074})?|\\.[0-9]{1,1074})");
 
   /**
-   * So many drops of a paint.
+   * A number of drops of one paint.
    *
    * @param paint the paint
    * @param drops above 0 to a million
@@ -92,7 +92,7 @@ public record Mix(List<Part> parts) {
     return new Mix(parts);
   }
 
-  /** Parts between commas; a comma inside a name is told by the number that is still to come. */
+  /** Parts between commas; a comma belongs to a name when the number is still to come. */
   private static List<String> entries(String text) {
     List<String> entries = new ArrayList<>();
     StringBuilder pending = new StringBuilder();

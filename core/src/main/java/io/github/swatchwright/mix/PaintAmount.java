@@ -25,7 +25,7 @@ public record PaintAmount(double paintMillilitres, double thinnerMillilitres) {
   }
 
   /**
-   * What some coats take: area ÷ (area per litre × transfer), coats ÷ (1 + t) times.
+   * The amount that some coats take: area ÷ (area per litre × transfer), coats ÷ (1 + t) times.
    *
    * @param squareCentimetres area that is covered, at least 0; of a speckled or sponged coat, the
    *     share of the whole that it covers

@@ -18,7 +18,7 @@ public record Drawdown(double q, double sx) {
    * @param r reflectance over the white base, above r0 to 1
    * @param rg reflectance of the white base, above 0 to 1
    * @throws IllegalArgumentException when no film gives these reflectances, or the film hides the
-   *     base to the last digit, so that its thickness can't be told
+   *     base to the last digit, so that nothing says how thick it is
    */
   public static Drawdown of(double r0, double r, double rg) {
     Require.positive("r0", r0);

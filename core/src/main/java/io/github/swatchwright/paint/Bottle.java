@@ -56,7 +56,7 @@ public record Bottle(
   }
 
   /**
-   * This bottle with so much taken out; one of unknown contents stays as it is.
+   * This bottle after some paint was taken out, ml; a bottle of unknown contents stays as it is.
    *
    * @param millilitres how much is taken, at least 0
    * @throws IllegalArgumentException when there isn't so much in it

@@ -53,7 +53,7 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
   }
 
   /**
-   * This shelf with so much of a paint taken out of its bottle.
+   * This shelf after some of a paint was taken out of its bottle, ml.
    *
    * @param wanted the paint's name
    * @param millilitres how much, at least 0

@@ -10,18 +10,20 @@ import java.util.Optional;
 
 /** What a step is painted with, or what colour it is to lead to. */
 public sealed interface Aim {
-  /** Nothing is said: the usual chipping medium, or the varnish that fits. */
+  /**
+   * The project doesn't say: the plan takes the usual chipping medium, or the varnish that fits.
+   */
   record Usual() implements Aim {}
 
   /**
-   * A paint or mix that is known.
+   * A paint or a mix that the project names.
    *
    * @param mix the mix; the ratio of its parts counts, not their sum
    */
   record OfMix(Mix mix) implements Aim {}
 
   /**
-   * A colour that the area is to have after the step; paint for it is looked for.
+   * A colour that the area should have after the step; the plan finds the paint for it.
    *
    * @param swatch the colour
    */

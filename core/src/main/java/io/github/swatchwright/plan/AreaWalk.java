@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 
-/** One way through the tasks of an area, coat on coat. Used once. */
+/** Goes through the tasks of an area in one order, coat on coat. For one use. */
 final class AreaWalk {
   private final Tools tools;
   private final ProjectArea area;

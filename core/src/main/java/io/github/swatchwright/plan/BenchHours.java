@@ -25,7 +25,7 @@ public record BenchHours(Set<DayPart> weekdays, Set<DayPart> weekends) {
     }
   }
 
-  /** Whether there is time on such a day in that part. */
+  /** Whether the painter is at the bench on that day of the week in that part of the day. */
   boolean include(DayOfWeek day, DayPart part) {
     boolean weekend = day == DayOfWeek.SATURDAY || day == DayOfWeek.SUNDAY;
     return (weekend ? weekends : weekdays).contains(part);

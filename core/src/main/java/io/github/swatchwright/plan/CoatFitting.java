@@ -18,7 +18,7 @@ import java.util.function.Function;
  * @param task the step as it was asked for
  */
 record CoatFitting(Tools tools, Task task) {
-  /** What is gained has to be worth a change of plan, in ΔE00. */
+  /** A smaller gain than this isn't worth a change of plan, ΔE00. */
   private static final double WORTH_IT = 0.3;
 
   private static final int MORE_COATS = 3;

@@ -33,7 +33,7 @@ record Layers(Base bare, List<Coat> all, Base known, List<Coat> since) {
     return new Layers(bare, joined(all, coats), known, joined(since, coats));
   }
 
-  /** The same, seen to have a colour. */
+  /** The same layers, once their colour was measured. */
   Layers seenAs(Base colour) {
     return new Layers(bare, all, colour, List.of());
   }

@@ -30,7 +30,7 @@ public record Needs(List<OfPaint> paints, Map<String, Double> thinners) {
    */
   public record OfPaint(
       String name, double millilitres, long drops, OptionalDouble left, boolean owned) {
-    /** What is missing in ml: 0 when there is enough, or nobody knows. */
+    /** How much is missing, ml: 0 when there is enough, and when nobody knows what is left. */
     public double missingMillilitres() {
       return owned ? Math.max(0, millilitres - left.orElse(millilitres)) : millilitres;
     }

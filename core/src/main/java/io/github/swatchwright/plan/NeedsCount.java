@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** Counts what the steps that aren't done take. Used once. */
+/** Counts the paint and thinner that the remaining steps take. For one use. */
 final class NeedsCount {
   private final ClearCoats clear;
   private final Map<String, Paint> paints = new LinkedHashMap<>();

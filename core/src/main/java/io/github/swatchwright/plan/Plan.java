@@ -24,10 +24,10 @@ public record Plan(
     Needs needs,
     List<Sitting> calendar,
     Optional<NextCards> cards) {
-  /** A coat with a wider interval than this wants a trial on scrap (ΔE00 that anyone sees). */
+  /** With a wider interval than this a coat is worth a trial on scrap (a ΔE00 that anyone sees). */
   private static final double WIDE = 4;
 
-  /** And it is the coat that wants it when it widens the interval by so much. */
+  /** The coat itself is to blame when it widens the interval by more than this, ΔE00. */
   private static final double WIDER = 0.5;
 
   /** Copies the lists. */

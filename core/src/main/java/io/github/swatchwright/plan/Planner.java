@@ -33,7 +33,7 @@ public final class Planner {
     return new Planner(optics, light, Matcher.of(optics, light), 0);
   }
 
-  /** This planner naming up to so many test cards that are worth painting first: 0 to 10. */
+  /** This planner with a limit for the test cards that it may suggest painting first: 0 to 10. */
   public Planner withTestCards(int most) {
     return new Planner(
         optics, light, matcher, Require.within("cards", most, 0, CardAdvisor.MOST_CARDS));
@@ -51,7 +51,7 @@ public final class Planner {
 
   /**
    * Plans what is left of a project. What was measured replaces what was expected: later steps are
-   * worked out anew, so that they end where the plan before promised.
+   * worked out again, so that they still end where the plan promised.
    *
    * @param project what is wanted
    * @param progress how far it has been carried out, the earliest first; each by the numbers of the

@@ -19,8 +19,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * A base coat that came out in another colour than was wanted is corrected in the pot and painted
- * once more, before anything goes over it.
+ * Corrects a base coat that came out wrong: its pot is corrected and the base painted once more,
+ * before anything goes over it.
  *
  * @param tools what to work with
  * @param area where it is
@@ -29,10 +29,10 @@ record PotCorrection(Tools tools, ProjectArea area) {
   /** A base that is nearer than this to what was wanted is left as it is. */
   static final double WORTH_A_COAT = 2;
 
-  /** What is gained has to be worth the work. */
+  /** A smaller gain than this isn't worth the work, ΔE00. */
   private static final double WORTH_THE_WORK = 1;
 
-  /** A pot of so many drops can be corrected in whole drops, and is quick to search. */
+  /** A pot of this many drops can be corrected in whole drops, and is quick to search. */
   private static final int SMALL_POT = 12;
 
   /** The step to put in; empty when the base is near enough, or nothing brings it nearer. */

@@ -59,7 +59,7 @@ record Progress(
     List<List<PlanStep>> areas = new ArrayList<>();
     for (ProjectArea area : project.areas()) {
       boolean news = more.measured().isPresent() && area.name().equals(last.step().area());
-      areas.add(news ? anew(area, finished) : left(area, now));
+      areas.add(news ? replanned(area, finished) : left(area, now));
     }
     return timed(tools, project, finished, areas);
   }
@@ -72,7 +72,7 @@ record Progress(
   }
 
   /** What is left of an area, worked out from the colour that it really has. */
-  private List<PlanStep> anew(ProjectArea area, List<Finished> finished) {
+  private List<PlanStep> replanned(ProjectArea area, List<Finished> finished) {
     List<Finished> own =
         finished.stream().filter(some -> some.step.area().equals(area.name())).toList();
     Finished last = own.get(own.size() - 1);

@@ -6,8 +6,9 @@ import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Swatch;
 
 /**
- * What an area's colour is, when a step was measured that also had been foretold: the two weighed
- * by their errors. A meter that errs as much as the paint does would otherwise undo what is known.
+ * An area's colour after a step that was both predicted and measured: the mean of the two, weighted
+ * by their errors. Otherwise a meter with as large an error as the paint's would undo what is
+ * known.
  *
  * <p>Both are Gaussian in L*, a* and b*, but the prediction has the tails of a Student t with four
  * degrees of freedom: a pot that went wrong lies far outside, and then only what was measured

@@ -19,7 +19,7 @@ final class StepAdvice {
 
   private StepAdvice() {}
 
-  /** What a painter is told about a task of the project. */
+  /** The sentences about a task of the project. */
   static List<String> of(Wish wish, Painted painted, List<Coat> worn, Layers below) {
     Task task = wish.task();
     List<String> advice = new ArrayList<>();

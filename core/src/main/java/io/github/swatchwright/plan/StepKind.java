@@ -59,12 +59,12 @@ public enum StepKind {
     return usualCoverage;
   }
 
-  /** Whether it is clear, and has no colour to be wanted. */
+  /** Whether it is clear, so that no colour can be asked of it. */
   public boolean isClear() {
     return this == CHIPPING_MEDIUM || this == VARNISH || this == SEAL;
   }
 
-  /** Whether everything else stands on it, so that nothing is moved below it. */
+  /** Whether it has to stay at the bottom: nothing is moved below it. */
   public boolean isGround() {
     return this == PRIMER || this == PRE_HIGHLIGHT || this == BASE;
   }

@@ -72,7 +72,7 @@ public record Task(
     return new Task(kind, aim, OptionalInt.of(count), thinner, coverage, worn, finish);
   }
 
-  /** The same thinned with so many volumes to one of paint. */
+  /** The same with another ratio of thinner: volumes to one of paint. */
   public Task withThinner(double volumes) {
     return new Task(kind, aim, coats, OptionalDouble.of(volumes), coverage, worn, finish);
   }

@@ -139,7 +139,7 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     advice.add(
         String.format(
             Locale.ROOT,
-            "This mix may be expected within ΔE00 %.1f of the colour you want, on average.",
+            "Expect this mix about ΔE00 %.1f from the colour you want.",
             best.expectedDeltaE00()));
     Lab wanted = colour.labUnder(tools.light());
     return new Painted(painted.coats(), Optional.empty(), Optional.of(wanted), advice);

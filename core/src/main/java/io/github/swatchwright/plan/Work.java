@@ -24,7 +24,7 @@ public record Work(
     coats = List.copyOf(coats);
   }
 
-  /** How often one goes over the area: coats, or the passes of a ladder. */
+  /** How many times the brush or airbrush goes over the area: coats, or the passes of a ladder. */
   public int passes() {
     return ladder.isPresent()
         ? coats.size()

@@ -15,7 +15,7 @@ final class Cells {
   /** Cells nearer to the bare base than this share of the paint's distance are gaps. */
   private static final double GAP = 0.3;
 
-  /** The least difference from the base, in natural logarithms, by which paint can be told. */
+  /** The smallest difference from the base, in natural logarithms, that shows there is paint. */
   private static final double TOLD = 0.25;
 
   private final List<double[]> lights = new ArrayList<>();

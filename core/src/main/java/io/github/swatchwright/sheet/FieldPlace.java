@@ -16,7 +16,7 @@ record FieldPlace(double dx, double dy, double edge) {
   /** A part of the sheet that lies where the flattening says. */
   static final FieldPlace AS_PRINTED = new FieldPlace(0, 0, 0);
 
-  /** How far off an edge is looked for, mm. */
+  /** How far from its printed place an edge is searched, mm. */
   private static final double REACH = 2.6;
 
   private static final double STEP = 0.13;

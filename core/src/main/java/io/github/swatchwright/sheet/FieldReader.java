@@ -15,7 +15,7 @@ final class FieldReader {
   /** Printed black is darker than this share of the paper, where nothing covers it. */
   private static final double BLACKEST = 0.25;
 
-  /** Nearer than that to the bare sheet, in natural logarithms, a half is blank. */
+  /** A half closer than this to the bare sheet, in natural logarithms, counts as blank. */
   private static final double BLANK = 0.07;
 
   /**

@@ -18,7 +18,7 @@ import java.util.Optional;
 public record FieldReading(
     SheetField field, Optional<Read> read, double leftOut, List<String> doubts) {
 
-  /** No photo is read to less than this, sd of L*, a* and b*. */
+  /** No colour is read more exactly than this, sd of L*, a* and b*. */
   static final double LEAST_ERROR = 0.3;
 
   /** Copies the list. */

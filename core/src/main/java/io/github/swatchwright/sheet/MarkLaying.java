@@ -135,7 +135,7 @@ final class MarkLaying {
     return better;
   }
 
-  /** What lies where it should when the frame is seen by a homography. */
+  /** The marks that lie where the layout has them when the frame is seen through a homography. */
   Laid laid(List<RingMarks.Found> all, double[] h, double side) {
     int[] which = new int[framed.size()];
     int inliers = 0;

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Four marks as the corners of something flat that is seen from one side. */
 final class Quadrangle {
-  /** Marks of one sheet aren't more unlike in size, seen at 35°. */
+  /** The largest ratio between the sizes of one sheet's marks, seen at 35°. */
   private static final double MOST_UNLIKE = 3.0;
 
   private Quadrangle() {}

@@ -15,7 +15,7 @@ public final class SheetPhoto {
   /** The most pixels that are kept. */
   public static final int MOST_PIXELS = 25_000_000;
 
-  /** Smaller photos show no marks that could be told from dust. */
+  /** In smaller photos marks can't be distinguished from dust. */
   public static final int FEWEST_ACROSS = 400;
 
   /** A channel from this level on is clipped. */

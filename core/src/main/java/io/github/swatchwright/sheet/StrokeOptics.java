@@ -17,11 +17,14 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What follows from a page's strokes: the colour of each at full hiding, and how well it hides. All
- * are estimated together, since one surface has to suit them all.
+ * Works out from a page's strokes the colour of each at full hiding, and how well it hides. All are
+ * estimated together, since one surface has to suit them all.
  */
 final class StrokeOptics {
-  /** Further off than that, 80 % ΔE00, a colour at full hiding is more guessed than read. */
+  /**
+   * With a wider 80 % interval than this, ΔE00, a colour at full hiding is more a guess than a
+   * reading.
+   */
   private static final double GUESSED = 6;
 
   private final List<FieldStroke> strokes;

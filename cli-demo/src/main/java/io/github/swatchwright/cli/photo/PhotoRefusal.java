@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is wrong with a photo, in this program's own words. What image readers throw is often for
- * their programmers alone, and is told as a broken file.
+ * their programmers alone, and is reported as a broken file.
  */
 final class PhotoRefusal extends IllegalArgumentException {
   private static final long serialVersionUID = 1;
