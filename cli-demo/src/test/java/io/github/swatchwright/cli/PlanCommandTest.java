@@ -94,7 +94,7 @@ class PlanCommandTest {
         .contains("If some of the old pot is left, add to each");
     assertThat(Files.readString(folder.resolve("card.html")))
         .contains("Hull: base coat again")
-        .contains("You will need");
+        .contains("It takes in all");
   }
 
   @Test
