@@ -52,7 +52,10 @@ public final class Main {
         new PrintStream(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
     int status = run(args, new FileOutputStream(FileDescriptor.out), err, Terminal.ofProcess());
     err.flush();
-    System.exit(status);
+    // Ending by itself leaves an interrupted program to the one who interrupted it.
+    if (status != DONE) {
+      System.exit(status);
+    }
   }
 
   /**

@@ -2,6 +2,7 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.MatchCard;
 import io.github.swatchwright.cli.file.GivenFile;
+import io.github.swatchwright.cli.terminal.EarlyEnd;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.json.ShelfJson;
@@ -137,7 +138,7 @@ final class MatchCommand implements Command {
       paramLabel = "SECONDS",
       description =
           "Stop after this many seconds with the best found so far, 0.1 to 86400 (default:"
-              + " search to the end).")
+              + " search to the end; Ctrl-C stops it too).")
   @Nullable Double longest;
 
   MatchCommand(Output output) {
@@ -151,15 +152,20 @@ final class MatchCommand implements Command {
     Shelf shelf = shared.shelf();
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
-    SearchControl control = control();
-    MatchResult result =
-        output.withProgress(
-            progress -> Matcher.of(optics, light).match(request, control.withProgress(progress)));
+    MatchResult result = search(Matcher.of(optics, light), request);
     card.write(output, () -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
         () -> MatchJson.toText(result, shared.light()),
         () -> new MatchText(output, shared.light()).print(result));
+  }
+
+  private MatchResult search(Matcher matcher, MatchRequest request) {
+    try (EarlyEnd end = EarlyEnd.whenInterrupted()) {
+      SearchControl control = control().withCancelled(end::isAsked);
+      return output.withProgress(
+          progress -> matcher.match(request, control.withProgress(progress)));
+    }
   }
 
   private void checkNumbers() {
