@@ -1,14 +1,10 @@
-package io.github.swatchwright.match;
+package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.colour.Xyz;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.optics.Saunderson;
-import io.github.swatchwright.search.Candidate;
-import io.github.swatchwright.search.RecipeSearch;
-import io.github.swatchwright.search.SearchSpace;
-import io.github.swatchwright.search.Shortlist;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;

@@ -1,16 +1,7 @@
-package io.github.swatchwright.match;
+package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.SearchControl;
-import io.github.swatchwright.search.BestCandidates;
-import io.github.swatchwright.search.Candidate;
-import io.github.swatchwright.search.CellDescent;
-import io.github.swatchwright.search.CompiledShelf;
-import io.github.swatchwright.search.RecipeSearch;
-import io.github.swatchwright.search.SearchRun;
-import io.github.swatchwright.search.SearchSpace;
-import io.github.swatchwright.search.SetsOfSize;
-import io.github.swatchwright.search.TargetMap;
 import java.util.List;
 
 /**

@@ -1,13 +1,7 @@
-package io.github.swatchwright.match;
+package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.SearchControl;
-import io.github.swatchwright.search.Batch;
-import io.github.swatchwright.search.Candidate;
-import io.github.swatchwright.search.CompiledShelf;
-import io.github.swatchwright.search.RandomShelf;
-import io.github.swatchwright.search.SearchOutcome;
-import io.github.swatchwright.search.SearchSpace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
