@@ -17,7 +17,7 @@ public final class BadArgumentException extends IllegalArgumentException {
    * @param complaint what is wrong with it and what would do, such as {@code is 2.0, must be …}
    */
   public BadArgumentException(String argument, String complaint) {
-    super(argument + " " + complaint);
+    super(Printable.oneLine(argument) + " " + complaint);
     this.argument = argument;
     this.complaint = complaint;
   }

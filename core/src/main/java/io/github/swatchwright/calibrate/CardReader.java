@@ -1,5 +1,6 @@
 package io.github.swatchwright.calibrate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.estimate.PaintedPatch;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
@@ -54,14 +55,13 @@ final class CardReader {
           .ifPresent(
               effect -> {
                 throw new IllegalArgumentException(
-                    "'"
-                        + paint.name()
-                        + "' is "
+                    Printable.quoted(paint.name())
+                        + " is "
                         + effect.word()
                         + ", which the model doesn't hold for");
               });
       if (amounts.put(paint.name(), amount(card, part, paint)) != null) {
-        throw new IllegalArgumentException("'" + paint.name() + "' is named twice");
+        throw new IllegalArgumentException(Printable.quoted(paint.name()) + " is named twice");
       }
       media.add(paint.medium());
     }
@@ -112,7 +112,7 @@ final class CardReader {
           open.size()
               + (open.size() == 1 ? " card can't" : " cards can't")
               + " tell "
-              + String.join(" and ", unknown.stream().map(name -> "'" + name + "'").toList())
+              + String.join(" and ", unknown.stream().map(Printable::quoted).toList())
               + " apart: give a masstone, or more cards");
     }
   }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.calibrate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Recipe;
@@ -36,7 +37,9 @@ final class ShelfSample {
     int paints = mixed.size();
     if (paints == 0) {
       throw new IllegalArgumentException(
-          "the shelf '" + optics.shelf().name() + "' has no paint that can be computed with");
+          "the shelf "
+              + Printable.quoted(optics.shelf().name())
+              + " has no paint that can be computed with");
     }
     int size = Math.max(FEWEST, Math.min(MOST, PER_PAINT * paints));
     Random random = new Random(seed);

@@ -1,6 +1,7 @@
 package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.argument.BadArgumentException;
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
@@ -52,7 +53,7 @@ public record TestCard(
     /** Refuses a blank name or batch and an amount out of range. */
     public Part {
       if (batch.isPresent() && batch.get().isBlank()) {
-        throw new IllegalArgumentException("the batch of '" + paint + "' is blank");
+        throw new IllegalArgumentException("the batch of " + Printable.quoted(paint) + " is blank");
       }
       if (paint.isBlank()) {
         throw new BadArgumentException("paint", "is blank, must be the name of a paint");
@@ -107,7 +108,8 @@ public record TestCard(
     Set<String> names = new HashSet<>();
     for (Part part : parts) {
       if (!names.add(part.paint())) {
-        throw new IllegalArgumentException("the card names '" + part.paint() + "' twice");
+        throw new IllegalArgumentException(
+            "the card names " + Printable.quoted(part.paint()) + " twice");
       }
     }
     if (coats.isPresent()) {

@@ -1,5 +1,6 @@
 package io.github.swatchwright.estimate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Finish;
@@ -82,7 +83,7 @@ final class Doubts {
     if (error.isPresent() && error.getAsDouble() > LARGE_ERROR) {
       doubts.add("has a swatch that may be off by " + error.getAsDouble() + ": measure it again");
     }
-    return doubts.stream().map(doubt -> "'" + paint.name() + "' " + doubt).toList();
+    return doubts.stream().map(doubt -> Printable.quoted(paint.name()) + " " + doubt).toList();
   }
 
   private static boolean isStrengthUnknown(Paint paint, Lab lab) {

@@ -1,5 +1,6 @@
 package io.github.swatchwright.estimate;
 
+import io.github.swatchwright.argument.Printable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -155,7 +156,7 @@ final class EvidenceRows {
   GaussianBelief belief(String paint) {
     GaussianBelief belief = beliefs.get(paint);
     if (belief == null) {
-      throw new IllegalArgumentException("no belief about '" + paint + "'");
+      throw new IllegalArgumentException("no belief about " + Printable.quoted(paint));
     }
     return belief;
   }

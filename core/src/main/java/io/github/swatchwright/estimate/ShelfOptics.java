@@ -1,5 +1,6 @@
 package io.github.swatchwright.estimate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
@@ -195,7 +196,7 @@ public final class ShelfOptics {
     }
     if (optics == null) {
       throw new IllegalArgumentException(
-          "the paint '" + paint.name() + "' has no masstone to take for a colour");
+          "the paint " + Printable.quoted(paint.name()) + " has no masstone to take for a colour");
     }
     return new Swatch.OfLab(
         new Viewing(TristimulusWeights.D65, surface).lab(optics.constants().opaque()));

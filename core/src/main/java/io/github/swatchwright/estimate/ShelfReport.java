@@ -1,5 +1,6 @@
 package io.github.swatchwright.estimate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.difference.Verdict;
@@ -69,7 +70,9 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
     for (Paint paint : shelf.paints()) {
       Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));
       entries.add(new Entry(paint, masstone, OptionalDouble.empty()));
-      paint.whyNotComputable().ifPresent(why -> problems.add("'" + paint.name() + "' " + why));
+      paint
+          .whyNotComputable()
+          .ifPresent(why -> problems.add(Printable.quoted(paint.name()) + " " + why));
     }
     return new ShelfReport(shelf.name(), entries, problems);
   }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.estimate;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -62,9 +63,8 @@ public final class SurfaceFit {
     for (Paint paint : shelf.paints()) {
       if (paint.optics().isPresent()) {
         throw new IllegalArgumentException(
-            "'"
-                + paint.name()
-                + "' has learned from cards under a surface already; fit the surface to the shelf"
+            Printable.quoted(paint.name())
+                + " has learned from cards under a surface already; fit the surface to the shelf"
                 + " as it was before, with all cards");
       }
     }

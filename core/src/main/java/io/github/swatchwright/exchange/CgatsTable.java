@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,6 +20,8 @@ import java.util.regex.Pattern;
  * @param sets the values
  */
 record CgatsTable(Map<String, String> keywords, List<String> fields, List<Row> sets) {
+  private static final int LONGEST_SHOWN = 60;
+
   private static final Pattern TOKEN = Pattern.compile("\"([^\"]*)\"|(#.*)|([^\\s\"#]\\S*)");
 
   /**
@@ -160,7 +163,13 @@ record CgatsTable(Map<String, String> keywords, List<String> fields, List<Row> s
       String stated = keywords.get(keyword);
       if (stated != null && !stated.equals(Integer.toString(counted))) {
         throw new IllegalArgumentException(
-            source + ": " + keyword + " is " + Words.cut(stated) + ", but there are " + counted);
+            source
+                + ": "
+                + keyword
+                + " is "
+                + Printable.oneLine(stated, LONGEST_SHOWN)
+                + ", but there are "
+                + counted);
       }
     }
   }

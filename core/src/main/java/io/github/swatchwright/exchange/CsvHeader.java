@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
@@ -60,7 +61,7 @@ record CsvHeader(
                 ? columns.put(column.get(), place)
                 : bands.put(wavelength(name), place);
         if (earlier != null) {
-          throw new IllegalArgumentException("has two columns '" + Words.cut(name) + "'");
+          throw new IllegalArgumentException("has two columns " + Printable.quoted(name));
         }
         place++;
       }
@@ -103,9 +104,9 @@ record CsvHeader(
       return Words.number("the wavelength in a column", column.substring(ShelfCsv.BAND.length()));
     }
     throw new IllegalArgumentException(
-        "has an unknown column '"
-            + Words.cut(name)
-            + "'; known are "
+        "has an unknown column "
+            + Printable.quoted(name)
+            + "; known are "
             + Arrays.stream(ShelfColumn.values())
                 .map(ShelfColumn::header)
                 .collect(Collectors.joining(", "))

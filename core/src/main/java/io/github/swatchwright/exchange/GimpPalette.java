@@ -103,7 +103,9 @@ public final class GimpPalette {
     Matcher entry = ENTRY.matcher(line);
     if (!entry.matches()) {
       throw new IllegalArgumentException(
-          "is '" + Words.cut(line.strip()) + "', must be red, green, blue, 0 to 255, and a name");
+          "is "
+              + Printable.quoted(line.strip())
+              + ", must be red, green, blue, 0 to 255, and a name");
     }
     Srgb srgb =
         Srgb.of8Bit(

@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
@@ -35,7 +36,7 @@ final class PaintList {
       Integer earlier = lines.putIfAbsent(paint.name(), line);
       if (earlier != null) {
         throw new IllegalArgumentException(
-            "name is '" + Words.cut(paint.name()) + "', as on line " + earlier);
+            "name is " + Printable.quoted(paint.name()) + ", as on line " + earlier);
       }
       paints.add(paint);
     } catch (IllegalArgumentException e) {

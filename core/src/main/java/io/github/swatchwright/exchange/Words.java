@@ -1,5 +1,6 @@
 package io.github.swatchwright.exchange;
 
+import io.github.swatchwright.argument.Printable;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -21,9 +22,9 @@ final class Words {
             () ->
                 new IllegalArgumentException(
                     name
-                        + " is '"
-                        + cut(text)
-                        + "', must be one of "
+                        + " is "
+                        + Printable.quoted(text)
+                        + ", must be one of "
                         + Arrays.stream(choices).map(word).collect(Collectors.joining(", "))));
   }
 
@@ -32,11 +33,12 @@ final class Words {
     String digits = text.strip();
     if (!NUMBER.matcher(digits).matches()) {
       throw new IllegalArgumentException(
-          name + " is '" + cut(text) + "', must be a number such as 12.5");
+          name + " is " + Printable.quoted(text) + ", must be a number such as 12.5");
     }
     double value = Double.parseDouble(digits);
     if (Double.isInfinite(value)) {
-      throw new IllegalArgumentException(name + " is '" + cut(text) + "', which is too large");
+      throw new IllegalArgumentException(
+          name + " is " + Printable.quoted(text) + ", which is too large");
     }
     return value;
   }
@@ -44,12 +46,5 @@ final class Words {
   /** Whether a field is nothing but a number. */
   static boolean isNumber(String text) {
     return NUMBER.matcher(text).matches();
-  }
-
-  /** The text, cut off when it is long. */
-  static String cut(String text) {
-    return text.codePointCount(0, text.length()) <= 60
-        ? text
-        : text.substring(0, text.offsetByCodePoints(0, 60)) + "…";
   }
 }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Paint;
@@ -21,13 +22,13 @@ public record LetDown(Paint strong, int strongDrops, Paint mild, int mildDrops) 
       throw new IllegalArgumentException(
           "a let-down of "
               + strongDrops
-              + " drops of '"
-              + strong.name()
-              + "' in "
+              + " drops of "
+              + Printable.quoted(strong.name())
+              + " in "
               + mildDrops
-              + " of '"
-              + mild.name()
-              + "', must be at least one drop each of two paints");
+              + " of "
+              + Printable.quoted(mild.name())
+              + ", must be at least one drop each of two paints");
     }
   }
 

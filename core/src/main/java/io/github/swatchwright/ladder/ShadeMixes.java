@@ -1,5 +1,6 @@
 package io.github.swatchwright.ladder;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
@@ -169,7 +170,8 @@ final class ShadeMixes {
             .toList();
     if (media.isEmpty()) {
       throw new IllegalArgumentException(
-          "no paint is left to choose from on the shelf '" + optics.shelf().name() + "'");
+          "no paint is left to choose from on the shelf "
+              + Printable.quoted(optics.shelf().name()));
     }
     return media;
   }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Pot;
@@ -34,16 +35,16 @@ record Ingredients(List<PaintOptics> paints, List<String> leftOut) {
       Paint paint = each.paint();
       boolean asked = wanted.admits(paint);
       if (asked && isTarget(paint, request) && !wanted.only().contains(paint.name())) {
-        leftOut.add("'" + paint.name() + "' is what is to be matched");
+        leftOut.add(Printable.quoted(paint.name()) + " is what is to be matched");
       } else if (asked && paint.dropsLeft() < 1) {
-        leftOut.add("'" + paint.name() + "' is used up");
+        leftOut.add(Printable.quoted(paint.name()) + " is used up");
       } else if (asked) {
         paints.add(each);
       }
     }
     if (paints.isEmpty() && request.pots().isEmpty()) {
       throw new IllegalArgumentException(
-          "no paint is left to choose from on the shelf '" + shelf.name() + "'");
+          "no paint is left to choose from on the shelf " + Printable.quoted(shelf.name()));
     }
     wanted.medium().ifPresent(medium -> request.pots().forEach(pot -> check(pot, medium)));
     return new Ingredients(List.copyOf(paints), List.copyOf(leftOut));

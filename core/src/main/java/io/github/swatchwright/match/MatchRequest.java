@@ -1,5 +1,6 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
@@ -62,7 +63,8 @@ public record MatchRequest(
     for (int i = 0; i < pots.size(); i++) {
       for (int earlier = 0; earlier < i; earlier++) {
         if (pots.get(i).name().equals(pots.get(earlier).name())) {
-          throw new IllegalArgumentException("the '" + pots.get(i).name() + "' is given twice");
+          throw new IllegalArgumentException(
+              "the " + Printable.quoted(pots.get(i).name()) + " is given twice");
         }
       }
     }

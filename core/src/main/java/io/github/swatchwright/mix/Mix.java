@@ -55,17 +55,18 @@ public record Mix(List<Part> parts) {
     Set<String> names = new HashSet<>();
     for (Part part : parts) {
       if (!names.add(part.paint().name())) {
-        throw new IllegalArgumentException("the mix names '" + part.paint().name() + "' twice");
+        throw new IllegalArgumentException(
+            "the mix names " + Printable.quoted(part.paint().name()) + " twice");
       }
       if (part.paint().medium() != first.medium()) {
         throw new IllegalArgumentException(
-            "a pot holds one medium, but '"
-                + first.name()
-                + "' is "
+            "a pot holds one medium, but "
+                + Printable.quoted(first.name())
+                + " is "
                 + first.medium().word()
-                + " and '"
-                + part.paint().name()
-                + "' is "
+                + " and "
+                + Printable.quoted(part.paint().name())
+                + " is "
                 + part.paint().medium().word());
       }
     }
@@ -117,13 +118,12 @@ public record Mix(List<Part> parts) {
         String bare = piece.trim();
         if (shelf.paints().stream().anyMatch(p -> p.name().equalsIgnoreCase(bare))) {
           throw new IllegalArgumentException(
-              "'"
-                  + bare
-                  + "' in the mix "
+              Printable.quoted(bare)
+                  + " in the mix "
                   + Printable.quoted(text)
-                  + " has no number of parts, must be '"
-                  + bare
-                  + ":3' or the like");
+                  + " has no number of parts, must be "
+                  + Printable.quoted(bare + ":3")
+                  + " or the like");
         }
       }
     }

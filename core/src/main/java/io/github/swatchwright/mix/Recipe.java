@@ -1,5 +1,6 @@
 package io.github.swatchwright.mix;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Paint;
 import java.math.BigInteger;
@@ -64,7 +65,8 @@ public record Recipe(List<Drops> drops, List<PotDrops> pots) {
     Set<String> names = new HashSet<>();
     for (PotDrops some : pots) {
       if (!names.add(some.pot.name())) {
-        throw new IllegalArgumentException("the recipe names '" + some.pot.name() + "' twice");
+        throw new IllegalArgumentException(
+            "the recipe names " + Printable.quoted(some.pot.name()) + " twice");
       }
     }
     if (!drops.isEmpty()) {

@@ -1,6 +1,7 @@
 package io.github.swatchwright.paint;
 
 import io.github.swatchwright.argument.BadArgumentException;
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -197,7 +198,7 @@ public record Paint(
 
   /** The same as a sentence that names it. */
   public Optional<String> notComputable() {
-    return whyNotComputable().map(why -> "'" + name + "' " + why);
+    return whyNotComputable().map(why -> Printable.quoted(name) + " " + why);
   }
 
   /** The whole drops that are left of it; a great many when nothing is written down. */

@@ -29,7 +29,8 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
     Set<String> names = new HashSet<>();
     for (Paint paint : paints) {
       if (!names.add(paint.name())) {
-        throw new IllegalArgumentException("two paints are named '" + paint.name() + "'");
+        throw new IllegalArgumentException(
+            "two paints are named " + Printable.quoted(paint.name()));
       }
     }
   }
@@ -69,14 +70,15 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
           surface);
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(
-          "the bottle of '" + taken.name() + "' " + e.getMessage(), e);
+          "the bottle of " + Printable.quoted(taken.name()) + " " + e.getMessage(), e);
     }
   }
 
   private String unknown(String wanted) {
-    String known = "no paint " + Printable.quoted(wanted) + " on the shelf '" + name + "'";
+    String known =
+        "no paint " + Printable.quoted(wanted) + " on the shelf " + Printable.quoted(name);
     return NearestName.to(wanted, paints.stream().map(Paint::name).toList())
-        .map(nearest -> known + "; nearest is '" + nearest + "'")
+        .map(nearest -> known + "; nearest is " + Printable.quoted(nearest))
         .orElse(known);
   }
 }

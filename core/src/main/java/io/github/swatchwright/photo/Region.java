@@ -101,9 +101,9 @@ public record Region(int x, int y, int width, int height) {
 
   private static IllegalArgumentException outside(String text, int width, int height) {
     return new IllegalArgumentException(
-        "the region '"
-            + text
-            + "' reaches outside the picture, which is "
+        "the region "
+            + Printable.quoted(text)
+            + " reaches outside the picture, which is "
             + width
             + " x "
             + height

@@ -1,5 +1,6 @@
 package io.github.swatchwright.plan;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.mix.Application;
 import java.time.LocalDate;
@@ -37,7 +38,7 @@ public record Project(
     Set<String> names = new HashSet<>();
     for (ProjectArea area : areas) {
       if (!names.add(area.name())) {
-        throw new IllegalArgumentException("two areas are named '" + area.name() + "'");
+        throw new IllegalArgumentException("two areas are named " + Printable.quoted(area.name()));
       }
     }
   }

@@ -1,5 +1,7 @@
 package io.github.swatchwright.sheet;
 
+import io.github.swatchwright.argument.Printable;
+
 /**
  * A field of a sheet: a printed black bar with bare paper at its right, and the zone for one stroke
  * of paint across both.
@@ -23,9 +25,9 @@ public record SheetField(String label, Area black, Area paper, Area stroke) {
         || stroke.left() <= black.left()
         || paper.left() < black.right() - 1e-6) {
       throw new IllegalArgumentException(
-          "the stroke of field '"
-              + label
-              + "' must cross the black bar and the paper at its right, and leave black bare above"
+          "the stroke of field "
+              + Printable.quoted(label)
+              + " must cross the black bar and the paper at its right, and leave black bare above"
               + " and below");
     }
   }

@@ -4,7 +4,6 @@ import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.exchange.BadLinesException;
 import io.github.swatchwright.exchange.CgatsText;
 import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.exchange.ImportDefaults;
@@ -311,12 +310,7 @@ enum FuzzTarget implements FuzzSubject {
     try {
       return take(input);
     } catch (IllegalArgumentException refusal) {
-      String message = refusal.getMessage();
-      // A refused import lists up to a hundred lines.
-      int longest = refusal instanceof BadLinesException ? 100_000 : 2000;
-      if (message == null || message.isBlank() || message.length() > longest) {
-        throw new AssertionError("no short refusal: " + message, refusal);
-      }
+      Refusals.check(refusal);
       return false;
     }
   }

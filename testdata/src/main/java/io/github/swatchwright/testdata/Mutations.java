@@ -8,12 +8,16 @@ import java.util.SplittableRandom;
 
 /**
  * Spoils good inputs, for tests of what reads them: bytes flipped, parts cut out, doubled or
- * swapped in from another input, and words that parsers stumble over. The same seed gives the same
- * inputs.
+ * swapped in from another input, words that parsers stumble over, and whole names or numbers put in
+ * each other's place, so that much of what comes out still has its brackets and commas right. The
+ * same seed gives the same inputs.
  */
 public final class Mutations {
   private static final int MOST_CHANGES = 6;
   private static final int LARGEST = 20_000;
+
+  /** What stands between the names and numbers of most formats. */
+  private static final String BETWEEN = "\n\r\t ,:;{}[]()\"@=%/#";
 
   private final List<byte[]> seeds;
   private final List<byte[]> words;
@@ -35,7 +39,7 @@ public final class Mutations {
   /** The next input, at most 20,000 bytes. */
   public byte[] next() {
     byte[] input = pick(seeds);
-    int changes = 1 + random.nextInt(MOST_CHANGES);
+    int changes = 1 + random.nextInt(1 + random.nextInt(MOST_CHANGES));
     for (int change = 0; change < changes; change++) {
       input = changed(input);
     }
@@ -45,14 +49,39 @@ public final class Mutations {
   private byte[] changed(byte[] input) {
     int from = random.nextInt(input.length + 1);
     int to = Math.min(input.length, from + 1 + random.nextInt(1 + random.nextInt(40)));
-    return switch (random.nextInt(6)) {
+    return switch (random.nextInt(8)) {
       case 0 -> flipped(input);
       case 1 -> spliced(input, from, to, new byte[0]);
       case 2 -> spliced(input, from, from, Arrays.copyOfRange(input, from, to));
       case 3 -> spliced(input, from, from, pick(words));
       case 4 -> spliced(input, from, to, pick(words));
-      default -> spliced(input, from, to, part(pick(seeds)));
+      case 5 -> spliced(input, from, to, part(pick(seeds)));
+      default -> exchanged(input, from);
     };
+  }
+
+  /** The name or number at that place gives way to another, or to a word. */
+  private byte[] exchanged(byte[] input, int at) {
+    byte[] other = pick(random.nextInt(4) == 0 ? words : seeds);
+    int there = random.nextInt(other.length + 1);
+    byte[] piece = Arrays.copyOfRange(other, start(other, there), end(other, there));
+    return spliced(input, start(input, at), end(input, at), piece);
+  }
+
+  private static int start(byte[] text, int at) {
+    int start = at;
+    while (start > 0 && BETWEEN.indexOf(text[start - 1]) < 0) {
+      start--;
+    }
+    return start;
+  }
+
+  private static int end(byte[] text, int at) {
+    int end = at;
+    while (end < text.length && BETWEEN.indexOf(text[end]) < 0) {
+      end++;
+    }
+    return end;
   }
 
   private byte[] flipped(byte[] input) {
