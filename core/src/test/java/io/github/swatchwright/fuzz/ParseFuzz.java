@@ -111,19 +111,30 @@ public final class ParseFuzz {
     return !fresh.isEmpty();
   }
 
-  /** Goes through a batch again, an input at a time. */
+  /** Goes through a batch again, by halves as long as they hold something new. */
   private void keepWhatIsNew(ParseTarget target, long seed, List<byte[]> corpus, BitSet reached) {
-    List<byte[]> fresh = new ArrayList<>();
+    List<byte[]> batch = new ArrayList<>();
     Mutations mutations = new Mutations(corpus, FuzzTarget.WORDS, seed);
     for (int i = 0; i < BATCH; i++) {
-      byte[] input = mutations.next();
-      BitSet now = reached(target, List.of(input));
-      if (grows(reached, now)) {
-        fresh.add(input);
-        reached.or(now);
-      }
+      batch.add(mutations.next());
     }
-    corpus.addAll(fresh);
+    keepWhatIsNew(target, batch, corpus, reached);
+  }
+
+  private void keepWhatIsNew(
+      ParseTarget target, List<byte[]> batch, List<byte[]> corpus, BitSet reached) {
+    BitSet now = reached(target, batch);
+    if (!grows(reached, now)) {
+      return;
+    }
+    if (batch.size() == 1) {
+      corpus.addAll(batch);
+      reached.or(now);
+      return;
+    }
+    int half = batch.size() / 2;
+    keepWhatIsNew(target, batch.subList(0, half), corpus, reached);
+    keepWhatIsNew(target, batch.subList(half, batch.size()), corpus, reached);
   }
 
   /** What those inputs reach; nothing when nobody watches. */
