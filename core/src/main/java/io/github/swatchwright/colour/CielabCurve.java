@@ -4,6 +4,9 @@ package io.github.swatchwright.colour;
  * The curve that turns X/Xn, Y/Yn and Z/Zn into even steps of lightness, its inverse and its slope:
  * the f of CIELAB, with the exact constants of CIE 15:2018. {@link Xyz#toLab()} uses it; the slope
  * is for searches that follow how a colour changes.
+ *
+ * <p>Roots are {@link StrictMath}'s: {@link Math#cbrt} differs in its last bit between versions of
+ * Java, and a result is to be the same in all of them.
  */
 public final class CielabCurve {
   static final double EPSILON = 216.0 / 24389;
@@ -13,7 +16,7 @@ public final class CielabCurve {
 
   /** f(t): the cube root, with its straight start below ε. */
   static double encode(double t) {
-    return t > EPSILON ? Math.cbrt(t) : (KAPPA * t + 16) / 116;
+    return t > EPSILON ? StrictMath.cbrt(t) : (KAPPA * t + 16) / 116;
   }
 
   /**
@@ -22,7 +25,7 @@ public final class CielabCurve {
    * @param t X/Xn, Y/Yn or Z/Zn
    */
   public static double slope(double t) {
-    double root = Math.cbrt(t);
+    double root = StrictMath.cbrt(t);
     return t > EPSILON ? 1 / (3 * root * root) : KAPPA / 116;
   }
 

@@ -50,7 +50,7 @@ final class UnitCubeRoot {
       double middle = middle(piece);
       for (int power = 0; power < TERMS; power++) {
         series[piece * TERMS + power] =
-            Math.cbrt(middle) * BINOMIAL[power] / Math.pow(middle, power);
+            StrictMath.cbrt(middle) * BINOMIAL[power] / Math.pow(middle, power);
       }
     }
     return series;
@@ -59,7 +59,7 @@ final class UnitCubeRoot {
   private static double[] rootsOfTwoPowers() {
     double[] roots = new double[1 - LOWEST_EXPONENT];
     for (int i = 0; i < roots.length; i++) {
-      roots[i] = Math.cbrt(Math.scalb(1.0, i + LOWEST_EXPONENT));
+      roots[i] = StrictMath.cbrt(Math.scalb(1.0, i + LOWEST_EXPONENT));
     }
     return roots;
   }

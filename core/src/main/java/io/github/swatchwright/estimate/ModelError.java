@@ -52,7 +52,7 @@ final class ModelError {
               * deltaE00
               * 3.0
               / 116
-              * Math.cbrt(seen * seen)
+              * StrictMath.cbrt(seen * seen)
               / viewing.surface().slope(internal[band]);
     }
     double[][] scaled = new double[slopes.length][Bands.COUNT];

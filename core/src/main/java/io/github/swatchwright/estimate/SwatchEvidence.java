@@ -123,7 +123,7 @@ final class SwatchEvidence {
         double r = seen.at(bands[i]);
         logits[i] = logit(surface.internal(Math.max(r, surface.k1())));
         double internal = 1 / (1 + Math.exp(-logits[i]));
-        double error = 3.0 / 116 * Math.cbrt(r * r) * sd;
+        double error = 3.0 / 116 * StrictMath.cbrt(r * r) * sd;
         double errorOfLogit = error / (surface.slope(internal) * internal * (1 - internal));
         variances[i] = errorOfLogit * errorOfLogit;
       }

@@ -66,7 +66,7 @@ public record Film(double k, double s, double x) {
   /** T: the share of diffuse light that one passage lets through, 0 to 1. */
   public double transmittance() {
     double y = extinction();
-    return 1 / (Math.cosh(y) * denominator(k, s, x, tau(y)));
+    return 1 / (StrictMath.cosh(y) * denominator(k, s, x, tau(y)));
   }
 
   /**

@@ -89,7 +89,8 @@ final class FieldReader {
   /** The error of a colour over paper. */
   private ColourSpread spread(Lab colour, PaperLight light) {
     double[] sd = correction.correction().spread(colour, false).standardDeviations();
-    double uneven = 33 * Math.cbrt(Math.max(0.01, colour.toXyz().y() / 100)) * light.scatter() / 2;
+    double uneven =
+        33 * StrictMath.cbrt(Math.max(0.01, colour.toXyz().y() / 100)) * light.scatter() / 2;
     double share = correction.correction() instanceof ChartCorrection ? BY_CHART : BY_GREY;
     double l = Math.hypot(share * sd[0], uneven);
     double a = share * sd[1];

@@ -1,6 +1,6 @@
 package io.github.swatchwright.metamorphic;
 
-import static io.github.swatchwright.metamorphic.Cases.COUNT;
+import static io.github.swatchwright.metamorphic.Cases.DEAR;
 import static io.github.swatchwright.metamorphic.Cases.apart;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -62,7 +62,7 @@ class CardsAskedOtherwiseTest {
   @Test
   void cardsThatShowWhatWasForetoldTeachNothing() {
     Cases.each(
-        COUNT,
+        DEAR,
         random -> {
           Shelf shelf = Cases.shelf(random, 2);
           Calibration calibration = Calibration.of(shelf, new CardSet(cards(random, shelf, 0)));
@@ -77,7 +77,7 @@ class CardsAskedOtherwiseTest {
   @Test
   void theOrderOfTheCards() {
     Cases.each(
-        COUNT,
+        DEAR,
         random -> {
           Shelf shelf = Cases.shelf(random, 2);
           List<TestCard> cards = cards(random, shelf, 1);
@@ -94,7 +94,7 @@ class CardsAskedOtherwiseTest {
   @Test
   void aCalibratedShelfThatIsWrittenAndReadBack() {
     Cases.each(
-        COUNT,
+        DEAR,
         random -> {
           Shelf shelf = Cases.shelf(random, 2);
           Shelf learnt = Calibration.of(shelf, new CardSet(cards(random, shelf, 1))).shelf();
@@ -107,7 +107,7 @@ class CardsAskedOtherwiseTest {
   @Test
   void aPotThatIsRightNeedsNothing() {
     Cases.each(
-        COUNT,
+        DEAR,
         random -> {
           Shelf shelf = Cases.shelf(random, 2);
           ShelfOptics optics = ShelfOptics.estimate(shelf);

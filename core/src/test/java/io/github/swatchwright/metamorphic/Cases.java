@@ -26,6 +26,12 @@ final class Cases {
   /** How many cases a test has. */
   static final int COUNT = 1000;
 
+  /**
+   * How many cases a test has that searches or fits: 200 in every build, and as many as {@code
+   * -Dswatchwright.cases} says.
+   */
+  static final int DEAR = Integer.getInteger("swatchwright.cases", 200);
+
   /** Sums in another order, times the slope of what follows them. */
   static final double ROUNDING = 1e-9;
 

@@ -1,6 +1,6 @@
 package io.github.swatchwright.metamorphic;
 
-import static io.github.swatchwright.metamorphic.Cases.COUNT;
+import static io.github.swatchwright.metamorphic.Cases.DEAR;
 import static io.github.swatchwright.metamorphic.Cases.ROUNDING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -23,8 +23,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -36,16 +38,43 @@ class RecipesAskedOtherwiseTest {
   /** As many sets as there are, so that near ties at the end of a list are in both. */
   private static final int ALL = 10;
 
-  private static MatchRequest request(Random random) {
-    return MatchRequest.of(Cases.swatch(random))
-        .withMostPaints(2)
-        .withMostDrops(2 + random.nextInt(2))
-        .withAlternatives(ALL)
-        .withRatios(MatchRequest.LARGEST_RATIOS);
+  /** One shelf and what is asked of it; the answer is asked for by most tests. */
+  private static final class Asked {
+    private final Shelf shelf;
+    private final Shelf smaller;
+    private final MatchRequest request;
+    private final Matcher matcher;
+    private final MatchResult result;
+    private final MatchResult fromSmaller;
+
+    private Asked(Random random) {
+      shelf = Cases.shelf(random, 3);
+      smaller = new Shelf(shelf.name(), shelf.paints().subList(0, 2), shelf.surface());
+      request =
+          MatchRequest.of(Cases.swatch(random))
+              .withMostPaints(2)
+              .withMostDrops(2 + random.nextInt(2))
+              .withAlternatives(ALL)
+              .withRatios(MatchRequest.LARGEST_RATIOS);
+      matcher = Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
+      result = matcher.match(request, ONE_THREAD);
+      fromSmaller = match(smaller, request);
+    }
+  }
+
+  private static final SearchControl ONE_THREAD = SearchControl.PLAIN.withThreads(1);
+
+  private static final List<Asked> ASKED =
+      IntStream.range(0, DEAR).mapToObj(seed -> new Asked(new Random(seed))).toList();
+
+  private static void each(BiConsumer<Asked, Random> trial) {
+    int[] next = new int[1];
+    Cases.each(DEAR, random -> trial.accept(ASKED.get(next[0]++), random));
   }
 
   private static MatchResult match(Shelf shelf, MatchRequest request) {
-    return Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65).match(request);
+    return Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65)
+        .match(request, ONE_THREAD);
   }
 
   /** What is expected of each recipe, by its drops. */
@@ -70,65 +99,52 @@ class RecipesAskedOtherwiseTest {
 
   @Test
   void theOrderOfTheShelf() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Shelf shelf = Cases.shelf(random, 3);
-          MatchRequest request = request(random);
-          assertSame(
-              expected(match(shelf, request), name -> name),
-              expected(match(Cases.shuffled(shelf, random), request), name -> name));
-        });
+    each(
+        (asked, random) ->
+            assertSame(
+                expected(asked.result, name -> name),
+                expected(match(Cases.shuffled(asked.shelf, random), asked.request), name -> name)));
   }
 
   @Test
   void theNamesOfThePaints() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Shelf shelf = Cases.shelf(random, 3);
-          // The new names also stand in another order.
-          Map<String, String> names = Map.of("Paint 0", "z", "Paint 1", "a, b: 2", "Paint 2", "M");
+    // The new names also stand in another order.
+    Map<String, String> names = Map.of("Paint 0", "z", "Paint 1", "a, b: 2", "Paint 2", "M");
+    each(
+        (asked, random) -> {
           List<Paint> renamed =
-              shelf.paints().stream().map(p -> p.withName(names.get(p.name()))).toList();
-          MatchRequest request = request(random);
+              asked.shelf.paints().stream().map(p -> p.withName(names.get(p.name()))).toList();
+          Shelf other = new Shelf("y", renamed, asked.shelf.surface());
           assertSame(
-              expected(match(shelf, request), names::get),
-              expected(match(new Shelf("y", renamed, shelf.surface()), request), name -> name));
+              expected(asked.result, names::get),
+              expected(match(other, asked.request), name -> name));
         });
   }
 
   /** Where the surface is stated; left out, the darkest paint of the whole shelf limits it. */
   @Test
   void onlySomePaintsAreASmallerShelf() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Shelf shelf = Cases.shelf(random, 3);
-          List<Paint> some = shelf.paints().subList(1, 3);
-          Set<String> names = some.stream().map(Paint::name).collect(Collectors.toSet());
-          MatchRequest request = request(random);
-          Shelf smaller = new Shelf(shelf.name(), some, shelf.surface());
-          Map<Map<String, Integer>, Double> there = expected(match(smaller, request), name -> name);
-          assertSame(there, expected(match(shelf, request.withOnly(names)), name -> name));
+    each(
+        (asked, random) -> {
+          MatchRequest fewer =
+              random.nextBoolean()
+                  ? asked.request.withOnly(Set.of("Paint 0", "Paint 1"))
+                  : asked.request.withWithout(Set.of("Paint 2"));
           assertSame(
-              there, expected(match(shelf, request.withWithout(Set.of("Paint 0"))), name -> name));
+              expected(asked.fromSmaller, name -> name),
+              expected(asked.matcher.match(fewer, ONE_THREAD), name -> name));
         });
   }
 
   /** The nearest recipe of all, of any number of paints that were allowed. */
   @Test
   void morePaintsAreNeverWorse() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Shelf shelf = Cases.shelf(random, 3);
-          MatchRequest request = request(random);
-          Shelf smaller = new Shelf(shelf.name(), shelf.paints().subList(0, 2), shelf.surface());
-          assertThat(nearest(match(shelf, request)))
-              .isLessThanOrEqualTo(nearest(match(smaller, request)) + ROUNDING);
-          assertThat(nearest(match(smaller, request)))
-              .isLessThanOrEqualTo(nearest(match(smaller, request.withMostPaints(1))) + ROUNDING);
+    each(
+        (asked, random) -> {
+          MatchResult singles = match(asked.smaller, asked.request.withMostPaints(1));
+          assertThat(nearest(asked.result))
+              .isLessThanOrEqualTo(nearest(asked.fromSmaller) + ROUNDING);
+          assertThat(nearest(asked.fromSmaller)).isLessThanOrEqualTo(nearest(singles) + ROUNDING);
         });
   }
 
@@ -138,34 +154,26 @@ class RecipesAskedOtherwiseTest {
 
   @Test
   void aRecipeIsPredictedAgainToTheLastBit() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Shelf shelf = Cases.shelf(random, 3);
-          ShelfOptics optics = ShelfOptics.estimate(shelf);
-          MixPredictor predictor = MixPredictor.of(optics, TristimulusWeights.D65);
-          MatchResult result = Matcher.of(optics, TristimulusWeights.D65).match(request(random));
+    each(
+        (asked, random) -> {
+          MixPredictor predictor =
+              MixPredictor.of(ShelfOptics.estimate(asked.shelf), TristimulusWeights.D65);
           List<Recipe> read =
-              MatchJson.parseRecipes(MatchJson.toText(result, Illuminant.D65), "read", shelf);
-          assertThat(read).hasSameSizeAs(result.recipes());
+              MatchJson.parseRecipes(
+                  MatchJson.toText(asked.result, Illuminant.D65), "read", asked.shelf);
+          assertThat(read).hasSameSizeAs(asked.result.recipes());
           for (int i = 0; i < read.size(); i++) {
             assertThat(predictor.predict(read.get(i)))
-                .isEqualTo(result.recipes().get(i).prediction());
+                .isEqualTo(asked.result.recipes().get(i).prediction());
           }
         });
   }
 
   @Test
   void theNumberOfThreads() {
-    Cases.each(
-        COUNT,
-        random -> {
-          Matcher matcher =
-              Matcher.of(ShelfOptics.estimate(Cases.shelf(random, 3)), TristimulusWeights.D65);
-          MatchRequest request = request(random);
-          MatchResult one = matcher.match(request, SearchControl.PLAIN.withThreads(1));
-          MatchResult sixteen = matcher.match(request, SearchControl.PLAIN.withThreads(16));
-          assertThat(sixteen).isEqualTo(one);
-        });
+    each(
+        (asked, random) ->
+            assertThat(asked.matcher.match(asked.request, SearchControl.PLAIN.withThreads(16)))
+                .isEqualTo(asked.result));
   }
 }

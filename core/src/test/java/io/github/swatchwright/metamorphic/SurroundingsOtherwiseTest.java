@@ -1,6 +1,6 @@
 package io.github.swatchwright.metamorphic;
 
-import static io.github.swatchwright.metamorphic.Cases.COUNT;
+import static io.github.swatchwright.metamorphic.Cases.DEAR;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
@@ -46,7 +46,7 @@ class SurroundingsOtherwiseTest {
 
   @Test
   void languageDigitsAndTimeZone() {
-    for (int seed = 0; seed < COUNT; seed++) {
+    for (int seed = 0; seed < DEAR; seed++) {
       Locale.setDefault(Locale.ROOT);
       TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
       String here = AllTexts.of(new Random(seed));
@@ -72,7 +72,7 @@ class SurroundingsOtherwiseTest {
                 "-cp",
                 System.getProperty("java.class.path"),
                 AllTexts.class.getName(),
-                String.valueOf(COUNT))
+                "1000")
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
