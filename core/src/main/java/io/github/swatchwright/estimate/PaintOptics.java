@@ -51,9 +51,11 @@ public final class PaintOptics {
    *
    * @param surface the surface that the shelf's swatches are seen through
    * @param fittedUnder the surface that a fit took for granted
+   * @param recoveries what was recovered for the same shelf
    */
-  static PaintOptics estimate(Paint paint, Saunderson surface, Saunderson fittedUnder) {
-    PaintOptics own = own(paint, surface);
+  static PaintOptics estimate(
+      Paint paint, Saunderson surface, Saunderson fittedUnder, Recoveries recoveries) {
+    PaintOptics own = own(paint, surface, recoveries);
     if (paint.optics().isEmpty()) {
       return own;
     }
@@ -68,7 +70,7 @@ public final class PaintOptics {
         own.strokeCoats);
   }
 
-  private static PaintOptics own(Paint paint, Saunderson surface) {
+  private static PaintOptics own(Paint paint, Saunderson surface, Recoveries recoveries) {
     if (paint.masstone().isEmpty()) {
       return paint
           .drawdown()
@@ -83,7 +85,8 @@ public final class PaintOptics {
     GaussianBelief reflectance =
         OpticsPrior.masstone()
             .stated(
-                SwatchEvidence.of(paint, masstone, surface), SwatchEvidence.met(masstone, surface));
+                SwatchEvidence.of(paint, masstone, surface),
+                SwatchEvidence.met(masstone, surface, recoveries));
     ScatteringBelief scattering = scattering(paint, masstone.lab(), reflectance, surface);
     GaussianBelief stated = GaussianBelief.independent(reflectance, scattering.belief());
     return paint

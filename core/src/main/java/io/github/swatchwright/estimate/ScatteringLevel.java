@@ -4,6 +4,7 @@ import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.Arrays;
@@ -86,10 +87,13 @@ final class ScatteringLevel {
 
   private HidingStatement between(double lowestRatio, double highestRatio, double thicknessError) {
     double thinnest = lowestRatio == 0 ? 0 : hidingPower.thickness(unitScatterer, lowestRatio);
-    double thickest =
-        highestRatio == 1
-            ? Double.POSITIVE_INFINITY
-            : hidingPower.thickness(unitScatterer, highestRatio);
+    double thickest = thinnest;
+    if (highestRatio != lowestRatio) {
+      thickest =
+          highestRatio == 1
+              ? Double.POSITIVE_INFINITY
+              : hidingPower.thickness(unitScatterer, highestRatio);
+    }
     double middle =
         thinnest == 0 ? thickest : highestRatio == 1 ? thinnest : Math.sqrt(thinnest * thickest);
     return statement(
@@ -110,9 +114,9 @@ final class ScatteringLevel {
     for (int band = 0; band < shifted.length; band++) {
       shifted[band] += STEP;
     }
-    Strokes strokes = strokes(unitScatterer, x);
-    double[] byU = slopes(strokes, strokes(unitScatterer, x * (1 + STEP)));
-    double[] byZ = slopes(strokes, strokes(unitScatterer(shifted), x));
+    double[][] films = hidingPower.overCards(unitScatterer, x);
+    double[] byU = slopes(films, hidingPower.overCards(unitScatterer, x * (1 + STEP)));
+    double[] byZ = slopes(films, hidingPower.overCards(unitScatterer(shifted), x));
     double byLevel = Arrays.stream(byU).reduce(0, Double::sum);
     if (!(byLevel > 0)) {
       return new HidingStatement(
@@ -128,37 +132,25 @@ final class ScatteringLevel {
     return new HidingStatement(lowest, highest, sd, byU);
   }
 
-  /** One film over black and over white: its internal reflectance in each band. */
-  private static final class Strokes {
-    private final double[] overBlack;
-    private final double[] overWhite;
-
-    Strokes(double[] overBlack, double[] overWhite) {
-      this.overBlack = overBlack;
-      this.overWhite = overWhite;
-    }
-  }
-
-  private Strokes strokes(OpticalConstants paint, double thickness) {
-    Saunderson surface = hidingPower.viewing().surface();
-    double[] black = OpticsPrior.flat(surface.internal(Math.max(HidingPower.BLACK, surface.k1())));
-    double[] white = OpticsPrior.flat(surface.internal(Math.max(HidingPower.WHITE, surface.k1())));
-    return new Strokes(paint.filmOver(thickness, black), paint.filmOver(thickness, white));
-  }
-
-  /** What each band contributes to the change of the contrast ratio over a small step. */
-  private double[] slopes(Strokes strokes, Strokes stepped) {
-    Saunderson surface = hidingPower.viewing().surface();
-    double yWhite = hidingPower.viewing().xyz(strokes.overWhite).y();
-    double ratio = hidingPower.viewing().xyz(strokes.overBlack).y() / yWhite;
+  /**
+   * What each band contributes to the change of the contrast ratio over a small step.
+   *
+   * @param films a film on the card, {@link HidingPower#overCards}
+   * @param stepped the same a step further
+   */
+  private double[] slopes(double[][] films, double[][] stepped) {
+    Viewing viewing = hidingPower.viewing();
+    Saunderson surface = viewing.surface();
+    double yWhite = viewing.xyz(films[1]).y();
+    double ratio = viewing.xyz(films[0]).y() / yWhite;
     double[] slopes = new double[Bands.COUNT];
     for (int band = 0; band < Bands.COUNT; band++) {
-      double y = hidingPower.viewing().weights().y(band) / (yWhite * STEP);
-      double toBlack = y * surface.slope(strokes.overBlack[band]);
-      double toWhite = ratio * y * surface.slope(strokes.overWhite[band]);
+      double y = viewing.weights().y(band) / (yWhite * STEP);
+      double toBlack = y * surface.slope(films[0][band]);
+      double toWhite = ratio * y * surface.slope(films[1][band]);
       slopes[band] =
-          toBlack * (stepped.overBlack[band] - strokes.overBlack[band])
-              - toWhite * (stepped.overWhite[band] - strokes.overWhite[band]);
+          toBlack * (stepped[0][band] - films[0][band])
+              - toWhite * (stepped[1][band] - films[1][band]);
     }
     return slopes;
   }

@@ -66,12 +66,13 @@ public final class ShelfOptics {
    * Paint#whyNotComputable}.
    */
   public static ShelfOptics estimate(Shelf shelf) {
-    Saunderson surface = ShelfSurface.of(shelf);
+    Recoveries recoveries = new Recoveries();
+    Saunderson surface = ShelfSurface.of(shelf, recoveries);
     Saunderson fittedUnder = shelf.surface().orElse(surface);
     Map<String, PaintOptics> byName = new LinkedHashMap<>();
     for (Paint paint : shelf.paints()) {
       if (paint.whyNotComputable().isEmpty()) {
-        byName.put(paint.name(), PaintOptics.estimate(paint, surface, fittedUnder));
+        byName.put(paint.name(), PaintOptics.estimate(paint, surface, fittedUnder, recoveries));
       }
     }
     return new ShelfOptics(shelf, surface, byName);
@@ -105,7 +106,8 @@ public final class ShelfOptics {
     Saunderson other = otherSurface.orElseThrow();
     Paint paint = of(name).paint();
     return underOtherSurface.computeIfAbsent(
-        paint.name(), any -> PaintOptics.estimate(paint, other, surface).constants());
+        paint.name(),
+        any -> PaintOptics.estimate(paint, other, surface, new Recoveries()).constants());
   }
 
   /**

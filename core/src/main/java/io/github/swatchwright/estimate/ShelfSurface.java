@@ -7,8 +7,6 @@ import io.github.swatchwright.paint.Drawdown;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.spectrum.ReflectanceRecovery;
-import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +37,7 @@ final class ShelfSurface {
   private ShelfSurface() {}
 
   /** The stated surface, or the usual one, with a k1 that all stated masstones allow. */
-  static Saunderson of(Shelf shelf) {
+  static Saunderson of(Shelf shelf, Recoveries recoveries) {
     List<Paint> paints =
         shelf.paints().stream()
             .filter(paint -> paint.whyNotComputable().isEmpty())
@@ -61,7 +59,7 @@ final class ShelfSurface {
       k1 = isBelow ? Math.min(k1, SHARE_OF_DARKEST * darkest) : k1;
     }
     for (Swatch masstone : masstones) {
-      k1 = allowing(masstone, k1, surface.k2());
+      k1 = allowing(masstone, new Saunderson(k1, surface.k2()), recoveries);
     }
     return new Saunderson(k1, surface.k2());
   }
@@ -79,21 +77,16 @@ final class ShelfSurface {
   }
 
   /** The k1 that lets a masstone look as stated, at most the given one; that when none does. */
-  private static double allowing(Swatch masstone, double k1, double k2) {
+  private static double allowing(Swatch masstone, Saunderson surface, Recoveries recoveries) {
     if (masstone instanceof Swatch.OfReflectance) {
-      return k1;
+      return surface.k1();
     }
-    double lower = k1;
-    while (lower > LEAST_K1 && !isAttainable(masstone, lower, k2)) {
+    double lower = surface.k1();
+    while (lower > LEAST_K1
+        && !recoveries.of(masstone.lab(), new Saunderson(lower, surface.k2())).attainable()) {
       lower *= STEP_DOWN;
     }
-    return lower > LEAST_K1 ? lower : k1;
-  }
-
-  private static boolean isAttainable(Swatch masstone, double k1, double k2) {
-    return new ReflectanceRecovery(TristimulusWeights.D65, new Saunderson(k1, k2))
-        .recover(masstone.lab())
-        .attainable();
+    return lower > LEAST_K1 ? lower : surface.k1();
   }
 
   /** The smallest of X/Xn, Y/Yn, Z/Zn, and of a measured reflectance's own values. */

@@ -7,7 +7,6 @@ import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Reflectance;
-import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
@@ -37,14 +36,11 @@ final class SwatchEvidence {
    * Values of z in all bands under which a masstone is seen as stated: of a reflectance, z itself,
    * its ends held; of a colour, the smoothest that has it inside the surface.
    */
-  static double[] met(Swatch masstone, Saunderson surface) {
+  static double[] met(Swatch masstone, Saunderson surface, Recoveries recoveries) {
     double[] internal =
         masstone instanceof Swatch.OfReflectance
             ? masstone.reflectance().toArray()
-            : new ReflectanceRecovery(TristimulusWeights.D65, surface)
-                .recover(masstone.lab())
-                .internal()
-                .toArray();
+            : recoveries.of(masstone.lab(), surface).internal().toArray();
     double[] z = new double[Bands.COUNT];
     for (int band = 0; band < z.length; band++) {
       z[band] =

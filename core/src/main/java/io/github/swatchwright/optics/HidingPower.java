@@ -43,9 +43,21 @@ public record HidingPower(Viewing viewing) {
    * @param x its thickness, at least 0
    */
   public double contrastRatio(OpticalConstants constants, double x) {
+    double[][] films = overCards(constants, x);
+    return viewing.y(films[0]) / viewing.y(films[1]);
+  }
+
+  /**
+   * A film on the card.
+   *
+   * @param constants the film's paint
+   * @param x its thickness, at least 0
+   * @return internal reflectance in all bands: over black in the first row, over white in the
+   *     second
+   */
+  public double[][] overCards(OpticalConstants constants, double x) {
     Require.nonNegative("x", x);
-    double[][] films = constants.filmOver(x, internal(BLACK), internal(WHITE));
-    return viewing.xyz(films[0]).y() / viewing.xyz(films[1]).y();
+    return constants.filmOver(x, internal(BLACK), internal(WHITE));
   }
 
   private double internal(double card) {

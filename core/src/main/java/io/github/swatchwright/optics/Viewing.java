@@ -27,6 +27,15 @@ public record Viewing(TristimulusWeights weights, Saunderson surface) {
     return weights.xyz(seenBands(internal));
   }
 
+  /** Its Y alone. */
+  double y(double[] internal) {
+    double sum = 0;
+    for (int band = 0; band < Bands.COUNT; band++) {
+      sum += weights.y(band) * surface.seen(internal[band]);
+    }
+    return sum;
+  }
+
   /** Its colour, relative to the light's white. */
   public Lab lab(double[] internal) {
     return xyz(internal).toLab();
