@@ -16,10 +16,11 @@ final class BaseArgument {
    */
   static Base parse(String text, Shelf shelf, PhotoReference reference, Output output) {
     String trimmed = text.trim();
-    if (shelf.paints().stream().anyMatch(paint -> paint.name().equalsIgnoreCase(trimmed))) {
+    ArgumentKind kind = ArgumentKind.of(trimmed, shelf);
+    if (kind == ArgumentKind.PAINT) {
       return new Base.OfMix(Mix.of(shelf.paint(trimmed)));
     }
-    if (ColourNotation.of(trimmed) == ColourNotation.NAME && trimmed.contains(":")) {
+    if (kind == ArgumentKind.WORDS && trimmed.contains(":")) {
       return new Base.OfMix(Mix.parse(trimmed, shelf));
     }
     GivenColour given = ColourArgument.parse(trimmed, shelf, reference, output);

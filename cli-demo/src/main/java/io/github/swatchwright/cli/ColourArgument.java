@@ -1,6 +1,7 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.cli.photo.PhotoFile;
+import io.github.swatchwright.colour.ColourNotation;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.estimate.ShelfOptics;
@@ -17,8 +18,8 @@ final class ColourArgument {
   private ColourArgument() {}
 
   /**
-   * Reads a colour in any {@link ColourNotation}, and prints the doubts about a colour from a
-   * photo.
+   * Reads a colour: a paint of the shelf, a region of a photo, or any {@link ColourNotation}; and
+   * prints what has to be said about it.
    *
    * @param text the colour
    * @param shelf the paints
@@ -28,19 +29,30 @@ final class ColourArgument {
    */
   static GivenColour parse(String text, Shelf shelf, PhotoReference reference, Output output) {
     String trimmed = text.trim();
-    return switch (ColourNotation.of(trimmed)) {
-      case SRGB -> GivenColour.of(new Swatch.OfSrgb(Srgb.parse(trimmed)));
-      case LAB -> GivenColour.of(new Swatch.OfLab(Lab.parse(trimmed)));
-      case PHOTO -> {
-        int at = trimmed.lastIndexOf('@');
-        GivenColour colour =
-            GivenColour.of(
+    GivenColour colour =
+        switch (ArgumentKind.of(trimmed, shelf)) {
+          case NOTATION -> noted(trimmed);
+          case PHOTO -> {
+            int at = trimmed.lastIndexOf('@');
+            yield GivenColour.of(
                 trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
-        colour.note().ifPresent(output::note);
-        yield colour;
-      }
-      case NAME -> GivenColour.of(masstone(trimmed, shelf));
-    };
+          }
+          case PAINT, WORDS -> GivenColour.of(masstone(trimmed, shelf));
+        };
+    colour.note().ifPresent(output::note);
+    return colour;
+  }
+
+  private static GivenColour noted(String text) {
+    ColourNotation notation = ColourNotation.of(text).orElseThrow();
+    if (!notation.isRgb()) {
+      return GivenColour.of(new Swatch.OfLab(Lab.parse(text)));
+    }
+    Srgb colour = Srgb.parse(text);
+    GivenColour given = GivenColour.of(new Swatch.OfSrgb(colour));
+    return notation == ColourNotation.NAME
+        ? given.noting("no paint is named '" + text + "': taken for CSS's colour " + colour.toHex())
+        : given;
   }
 
   private static PhotoColour photo(String file, String region, PhotoReference reference) {
@@ -60,7 +72,9 @@ final class ColourArgument {
       return shelf.paint(name);
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(
-          e.getMessage() + " (a colour is #RRGGBB, lab(L, a, b) or the name of a paint)", e);
+          e.getMessage()
+              + " (a colour is #RRGGBB, rgb(r, g, b), lab(L, a, b) or the name of a paint)",
+          e);
     }
   }
 }

@@ -20,6 +20,11 @@ record GivenColour(Swatch swatch, double error, Optional<String> note) {
     return new GivenColour(swatch, swatch.usualError(), Optional.empty());
   }
 
+  /** This colour, with something to say about it. */
+  GivenColour noting(String sentence) {
+    return new GivenColour(swatch, error, Optional.of(sentence));
+  }
+
   /**
    * A colour from a photo.
    *

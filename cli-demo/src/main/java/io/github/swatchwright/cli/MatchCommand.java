@@ -3,6 +3,7 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.card.MatchCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.terminal.EarlyEnd;
+import io.github.swatchwright.colour.ColourNotation;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.MatchJson;
 import io.github.swatchwright.json.ShelfJson;
@@ -201,7 +202,9 @@ final class MatchCommand implements Command {
 
   /** The target: any colour, or a paint that is to be done without. */
   private MatchRequest targetRequest(ShelfOptics optics, TristimulusWeights light) {
-    boolean named = ColourNotation.of(target) == ColourNotation.NAME;
+    boolean nameOfCss = ColourNotation.of(target).filter(ColourNotation.NAME::equals).isPresent();
+    boolean named =
+        ArgumentKind.of(target, optics.shelf()).isName() || (targetShelf != null && nameOfCss);
     if (!named && (sameHiding || targetShelf != null)) {
       throw new IllegalArgumentException(
           (sameHiding ? "--same-hiding" : "--target-shelf")

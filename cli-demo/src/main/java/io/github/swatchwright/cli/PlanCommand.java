@@ -119,7 +119,7 @@ final class PlanCommand implements Command {
 
   /** A photo is looked for beside the project that names it. */
   private Swatch photo(Path project, String text) {
-    if (ColourNotation.of(text) != ColourNotation.PHOTO) {
+    if (!ArgumentKind.isPhoto(text)) {
       throw new IllegalArgumentException(
           "is '" + text + "', must be of the form photo.jpg@x,y,w,h");
     }

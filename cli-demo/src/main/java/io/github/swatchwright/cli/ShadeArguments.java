@@ -65,7 +65,7 @@ record ShadeArguments(Shelf shelf, PhotoReference reference, Output output) {
 
   private Shade shade(String text) {
     String trimmed = text.trim();
-    if (ColourNotation.of(trimmed) != ColourNotation.NAME) {
+    if (!ArgumentKind.of(trimmed, shelf).isName()) {
       return new Shade.OfColour(colour(trimmed));
     }
     try {

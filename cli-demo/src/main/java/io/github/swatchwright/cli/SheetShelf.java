@@ -4,7 +4,6 @@ import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.PartsBy;
 import io.github.swatchwright.calibrate.TestCard;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
@@ -16,7 +15,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,17 +28,13 @@ final class SheetShelf {
 
   private SheetShelf() {}
 
-  /** A colour that is given as {@code #RRGGBB} or {@code lab(…)}. */
+  /** The colour of the bare paper, in any notation. */
   static Lab labOf(String text) {
-    String trimmed = text.trim();
-    if (trimmed.startsWith("#")) {
-      return Srgb.parse(trimmed).toLab();
+    try {
+      return Lab.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("--paper-white: " + e.getMessage(), e);
     }
-    if (trimmed.toLowerCase(Locale.ROOT).startsWith("lab(")) {
-      return Lab.parse(trimmed);
-    }
-    throw new IllegalArgumentException(
-        "--paper-white: '" + text + "' must be #RRGGBB or lab(L, a, b)");
   }
 
   /**

@@ -91,7 +91,7 @@ class RefusalTest {
           lab(120, 0, 0)|--paints|2|L* in 'lab(120, 0, 0)' is 120.0, must be within [0.0, 100.0]
           lab(50, NaN, 0)|--paints|2|'NaN' in 'lab(50, NaN, 0)' is not a number
           lab(50, 1e999, 0)|--paints|2|a* in 'lab(50, 1e999, 0)' is Infinity, must be within [-160.0, 160.0]
-          Rusty|--paints|2|no paint 'Rusty' on the shelf 'Five invented paints'; nearest is 'Rust' (a colour is #RRGGBB, lab(L, a, b) or the name of a paint)
+          Rusty|--paints|2|no paint 'Rusty' on the shelf 'Five invented paints'; nearest is 'Rust' (a colour is #RRGGBB, rgb(r, g, b), lab(L, a, b) or the name of a paint)
           photo.jpg@10,20,5,5|--paints|2|there is no file photo.jpg
           """)
   void refusesArguments(String target, String option, String value, String message) {

@@ -1,11 +1,8 @@
 package io.github.swatchwright.colour;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A colour in CIELAB (CIE 1976 L*a*b*, CIE 15:2018), relative to a stated white.
@@ -16,14 +13,6 @@ import java.util.regex.Pattern;
  * @param white the white it is relative to
  */
 public record Lab(double l, double a, double b, WhitePoint white) {
-
-  private static final Pattern FUNCTION =
-      Pattern.compile(
-          "\\s*lab\\(\\s*([^\\s,()]+)\\s*[,\\s]\\s*([^\\s,()]+)\\s*[,\\s]\\s*([^\\s,()]+)\\s*\\)\\s*",
-          Pattern.CASE_INSENSITIVE);
-
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
 
   /** The largest |a*| or |b*| that {@link #parse} takes: beyond any real surface's colour. */
   public static final double LARGEST_PARSED_AB = 160;
@@ -44,33 +33,15 @@ public record Lab(double l, double a, double b, WhitePoint white) {
   }
 
   /**
-   * Reads {@code lab(L, a, b)}, relative to D65; commas or spaces part the numbers.
+   * Reads a colour in any {@link ColourNotation}. {@code lab(L, a, b)} with commas is relative to
+   * D65; {@code lab(L a b)} with blanks is CSS's, relative to D50, and is adapted.
    *
-   * @throws IllegalArgumentException when the text has another form, L* is outside 0 to 100, or a*
-   *     or b* outside ±{@value #LARGEST_PARSED_AB}
+   * @return the colour relative to D65
+   * @throws IllegalArgumentException when the text is no colour, or one that is transparent in
+   *     part, L* is outside 0 to 100, or a* or b* outside ±{@value #LARGEST_PARSED_AB}
    */
   public static Lab parse(String text) {
-    Matcher matcher = FUNCTION.matcher(text);
-    if (!matcher.matches()) {
-      throw new IllegalArgumentException(
-          Printable.quoted(text)
-              + " is not a colour of the form lab(L, a, b), such as lab(41.5, 20, 30)");
-    }
-    double limit = LARGEST_PARSED_AB;
-    return ofD65(
-        Require.within("L* in " + Printable.quoted(text), number(matcher.group(1), text), 0, 100),
-        Require.within(
-            "a* in " + Printable.quoted(text), number(matcher.group(2), text), -limit, limit),
-        Require.within(
-            "b* in " + Printable.quoted(text), number(matcher.group(3), text), -limit, limit));
-  }
-
-  private static double number(String digits, String text) {
-    if (!NUMBER.matcher(digits).matches()) {
-      throw new IllegalArgumentException(
-          Printable.quoted(digits) + " in " + Printable.quoted(text) + " is not a number");
-    }
-    return Double.parseDouble(digits);
+    return ColourNotation.required(text).lab(text);
   }
 
   /** Chroma C*ab, at least 0. */

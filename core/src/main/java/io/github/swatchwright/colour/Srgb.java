@@ -41,11 +41,21 @@ public record Srgb(double red, double green, double blue) {
   }
 
   /**
-   * Reads {@code #RRGGBB}.
+   * Reads a colour in any {@link ColourNotation}: {@code #RRGGBB} and the other notations of CSS.
+   * Of a {@code lab()} beyond a display's range, channels lie outside 0 to 1.
+   *
+   * @throws IllegalArgumentException when the text is no colour, or one that is transparent in part
+   */
+  public static Srgb parse(String text) {
+    return ColourNotation.required(text).srgb(text);
+  }
+
+  /**
+   * Reads {@code #RRGGBB} alone, as file formats have it.
    *
    * @throws IllegalArgumentException when the text is anything else
    */
-  public static Srgb parse(String text) {
+  public static Srgb parseHex(String text) {
     String trimmed = text.trim();
     if (!trimmed.matches("#[0-9A-Fa-f]{6}")) {
       throw new IllegalArgumentException(

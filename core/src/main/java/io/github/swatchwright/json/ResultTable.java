@@ -126,7 +126,7 @@ public record ResultTable(
       String srgb = first(row, COLOURS, "");
       if (!srgb.isEmpty()) {
         String name = first(row, NAMES, "Colour " + (colours.size() + 1));
-        colours.add(new NamedColour(name, Srgb.parse(srgb)));
+        colours.add(new NamedColour(name, Srgb.parseHex(srgb)));
       }
     }
     return colours;

@@ -97,7 +97,7 @@ public final class SampleJson {
   private static Lab lab(JsonFields fields) {
     if (fields.optional("lab").isEmpty()) {
       JsonElement srgb = fields.required("srgb");
-      return srgb.make(() -> Srgb.parse(srgb.text())).toLab();
+      return srgb.make(() -> Srgb.parseHex(srgb.text())).toLab();
     }
     List<JsonElement> lab = fields.required("lab").items(3, 3);
     double limit = Lab.LARGEST_PARSED_AB;

@@ -20,7 +20,7 @@ final class SwatchJson {
     JsonElement form =
         element.fields("srgb", "lab", "reflectance").only("srgb, lab or reflectance");
     if (element.members().fields().containsKey("srgb")) {
-      return form.make(() -> new Swatch.OfSrgb(Srgb.parse(form.text())));
+      return form.make(() -> new Swatch.OfSrgb(Srgb.parseHex(form.text())));
     }
     return element.members().fields().containsKey("lab") ? lab(form) : reflectance(form);
   }

@@ -1,15 +1,12 @@
 package io.github.swatchwright.mix;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -21,10 +18,6 @@ import java.util.stream.Collectors;
 public record Mix(List<Part> parts) {
   /** Ratios that need more batches than this to be whole are rounded. */
   private static final int MOST_BATCHES = 100;
-
-  /** Decimals without an exponent; the smallest {@code double} has 1074 places. */
-  private static final Pattern PLAIN_DECIMAL =
-      Pattern.compile("[+-]?([0-9]{1,9}(\\.[0-9]{0,1074})?|\\.[0-9]{1,1074})");
 
   /**
    * A number of drops of one paint.
@@ -83,62 +76,7 @@ public record Mix(List<Part> parts) {
    * @throws IllegalArgumentException when a paint isn't on the shelf, or a number is none
    */
   public static Mix parse(String text, Shelf shelf) {
-    List<Part> parts = new ArrayList<>();
-    for (String entry : entries(text)) {
-      int colon = entry.lastIndexOf(':');
-      String name = colon < 0 ? entry : entry.substring(0, colon);
-      double drops = colon < 0 ? 1 : number(entry.substring(colon + 1).trim(), text);
-      parts.add(new Part(paint(name.trim(), text, shelf), drops));
-    }
-    return new Mix(parts);
-  }
-
-  /** Parts between commas; a comma belongs to a name when the number is still to come. */
-  private static List<String> entries(String text) {
-    List<String> entries = new ArrayList<>();
-    StringBuilder pending = new StringBuilder();
-    for (String piece : text.split(",", -1)) {
-      pending.append(pending.length() == 0 ? "" : ",").append(piece);
-      if (piece.lastIndexOf(':') >= 0) {
-        entries.add(pending.toString());
-        pending.setLength(0);
-      }
-    }
-    if (pending.length() > 0) {
-      entries.add(pending.toString());
-    }
-    return entries;
-  }
-
-  /** The paint of that name; a name with commas that is none may be several without numbers. */
-  private static Paint paint(String name, String text, Shelf shelf) {
-    boolean isOne = shelf.paints().stream().anyMatch(p -> p.name().equalsIgnoreCase(name));
-    if (!isOne && name.indexOf(',') >= 0) {
-      for (String piece : name.split(",", -1)) {
-        String bare = piece.trim();
-        if (shelf.paints().stream().anyMatch(p -> p.name().equalsIgnoreCase(bare))) {
-          throw new IllegalArgumentException(
-              Printable.quoted(bare)
-                  + " in the mix "
-                  + Printable.quoted(text)
-                  + " has no number of parts, must be "
-                  + Printable.quoted(bare + ":3")
-                  + " or the like");
-        }
-      }
-    }
-    return shelf.paint(name);
-  }
-
-  private static double number(String digits, String text) {
-    if (!PLAIN_DECIMAL.matcher(digits).matches()) {
-      throw new IllegalArgumentException(
-          Printable.quoted(digits)
-              + " in the mix "
-              + Printable.quoted(text)
-              + " is not a number of parts");
-    }
-    return Double.parseDouble(digits);
+    return new Mix(new MixText(text, shelf).parts());
   }
 
   /** Volume in millilitres. */

@@ -77,8 +77,8 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
   private String unknown(String wanted) {
     String known =
         "no paint " + Printable.quoted(wanted) + " on the shelf " + Printable.quoted(name);
-    return NearestName.to(wanted, paints.stream().map(Paint::name).toList())
-        .map(nearest -> known + "; nearest is " + Printable.quoted(nearest))
+    return NameSuggestion.of(wanted, paints.stream().map(Paint::name).toList())
+        .map(suggestion -> known + "; " + suggestion)
         .orElse(known);
   }
 }

@@ -19,9 +19,9 @@ class SrgbTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "#", "#12345", "#1234567", "#12345G", "123456", "#-12345", "#١٢٣٤٥٦"})
-  void anythingElseIsRefusedByItsName(String text) {
+  void anythingElseIsNoHexOfAFile(String text) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Srgb.parse(text))
+        .isThrownBy(() -> Srgb.parseHex(text))
         .withMessage("'" + text + "' is not a colour of the form #RRGGBB with six digits 0 to F");
   }
 

@@ -81,7 +81,7 @@ class ShelfCsvTest {
           name,medium,srgb|Grey,acrylic|has 2 fields, must have 3 as the first line
           name,medium,srgb|Grey,milk,#808080|medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
           name,medium,srgb|Grey,,#808080|the file doesn't tell the medium, so it has to be given
-          name,medium,srgb|Grey,oil,808080|'808080' is not a colour of the form #RRGGBB with six digits 0 to F
+          name,medium,srgb|Grey,oil,80808|'80808' is not a colour of the form #RRGGBB, rgb(138, 75, 42) or lab(L, a, b), nor a colour name of CSS such as sienna
           name,medium,lab_l,lab_a|Grey,oil,50,0|has some of lab_l, lab_a and lab_b, must have all three
           name,medium,lab_l,lab_a,lab_b|Grey,oil,120,0,0|L* is 120.0, must be within [0.0, 100.0]
           name,medium,lab_l,lab_a,lab_b|Grey,oil,50,0,NaN|lab_b is 'NaN', must be a number such as 12.5
@@ -98,7 +98,13 @@ class ShelfCsvTest {
   @Test
   void listsEveryBadLineAndImportsNothing() {
     String text =
-        "name,medium,coats\nWhite,oil,1\nGrey,oil,x\n\"Two\nlines\",oil,1\nWhite,oil,1\nRed,oil,0\n";
+        "name,medium,coats\n"
+            + "White,oil,1\n"
+            + "Grey,oil,x\n"
+            + "\"Two\n"
+            + "lines\",oil,1\n"
+            + "White,oil,1\n"
+            + "Red,oil,0\n";
 
     assertThat(badLines(text))
         .containsExactly(

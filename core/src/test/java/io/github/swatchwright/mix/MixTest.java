@@ -106,8 +106,8 @@ class MixTest {
 
   @Test
   void impossibleMixesAreRefusedInOneLine() {
-    refusesWithStart(":3", "no paint '' on the shelf");
-    refusesWithStart(":3, White:1", "no paint '' on the shelf");
+    refusesWithStart(":3", "a paint's name is missing in the mix");
+    refusesWithStart(":3, White:1", "a paint's name is missing in the mix");
     refusesWithStart("Grey, warm:2", "no paint 'Grey, warm' on the shelf");
     refuses("White:0", "parts of 'White' is 0.0, must be a finite number above 0");
     refuses("White:-2", "parts of 'White' is -2.0, must be a finite number above 0");
@@ -128,6 +128,35 @@ class MixTest {
     refuses(
         "White:1, Rust:1", "a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel");
     refuses("Wite:1", "no paint 'Wite' on the shelf 'test'; nearest is 'White'");
+  }
+
+  @Test
+  void whatIsOftenWrittenInsteadIsExplained() {
+    refuses(
+        "White:3,5", "'3,5' in the mix 'White:3,5' has a comma, which parts the paints: write 3.5");
+    for (String sign : new String[] {";", "+", "/", "&"}) {
+      String text = "White:3" + sign + " Black:1";
+      refuses(
+          text,
+          "'"
+              + sign
+              + "' in the mix '"
+              + text
+              + "': commas part the paints, such as 'Name:3, Other name:1'");
+    }
+    for (String turned :
+        new String[] {
+          "3 White", "3 drops of White", "3x White", "White 3", "White=3", "White x3"
+        }) {
+      refusesWithStart(
+          turned + ", 1 Black",
+          "'"
+              + turned
+              + "' in the mix '"
+              + turned
+              + ", 1 Black': the number of parts goes behind the name and a colon, 'White:3'");
+    }
+    refuses("hite", "no paint 'hite' on the shelf 'test'; nearest is 'White'");
   }
 
   private static void refusesWithStart(String text, String message) {

@@ -1,0 +1,46 @@
+package io.github.swatchwright.colour;
+
+/**
+ * A colour in Oklab, as CSS Color Module Level 4 defines it (after Ottosson 2020, matrices
+ * recalculated for one white, D65).
+ *
+ * @param l lightness, 0 black to 1 the perfect diffuser
+ * @param a towards red when positive, green when negative
+ * @param b towards yellow when positive, blue when negative
+ */
+record Oklab(double l, double a, double b) {
+  private static final Matrix3 TO_ROOTS =
+      new Matrix3(
+          1,
+          0.3963377773761749,
+          0.2158037573099136,
+          1,
+          -0.1055613458156586,
+          -0.0638541728258133,
+          1,
+          -0.0894841775298119,
+          -1.2914855480194092);
+
+  private static final Matrix3 CONES_TO_XYZ =
+      new Matrix3(
+          1.2268798758459243,
+          -0.5578149944602171,
+          0.2813910456659647,
+          -0.0405757452148008,
+          1.1122868032803170,
+          -0.0717110580655164,
+          -0.0763729366746601,
+          -0.4214933324022432,
+          1.5869240198367816);
+
+  /** Tristimulus values relative to D65. */
+  Xyz toXyz() {
+    double[] roots = TO_ROOTS.times(l, a, b);
+    double[] xyz = CONES_TO_XYZ.times(cube(roots[0]), cube(roots[1]), cube(roots[2]));
+    return new Xyz(100 * xyz[0], 100 * xyz[1], 100 * xyz[2], WhitePoint.D65);
+  }
+
+  private static double cube(double root) {
+    return root * root * root;
+  }
+}
