@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,7 +51,8 @@ final class CalibrateCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 

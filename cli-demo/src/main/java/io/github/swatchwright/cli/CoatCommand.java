@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -55,7 +56,8 @@ final class CoatCommand implements Command {
 
   @Mixin CardOption card = new CardOption();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Mixin AmountOptions amounts = new AmountOptions();
 

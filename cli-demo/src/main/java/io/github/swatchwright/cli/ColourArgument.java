@@ -1,6 +1,5 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.colour.ColourNotation;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
@@ -8,10 +7,6 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.photo.Photo;
-import io.github.swatchwright.photo.PhotoColour;
-import io.github.swatchwright.photo.Region;
-import java.nio.file.Path;
 
 /** Reads a colour on the command line: as numbers, from a photo, or a paint of the shelf. */
 final class ColourArgument {
@@ -30,17 +25,18 @@ final class ColourArgument {
   static GivenColour parse(String text, Shelf shelf, PhotoReference reference, Output output) {
     String trimmed = text.trim();
     GivenColour colour =
-        switch (ArgumentKind.of(trimmed, shelf)) {
-          case NOTATION -> noted(trimmed);
-          case PHOTO -> {
-            int at = trimmed.lastIndexOf('@');
-            yield GivenColour.of(
-                trimmed, photo(trimmed.substring(0, at), trimmed.substring(at + 1), reference));
-          }
-          case PAINT, WORDS -> GivenColour.of(masstone(trimmed, shelf));
-        };
+        ArgumentKind.of(trimmed, shelf) == ArgumentKind.PHOTO
+            ? GivenColour.of(trimmed, PhotoPatch.parse(trimmed).colour(reference, shelf))
+            : known(trimmed, shelf);
     colour.note().ifPresent(output::note);
     return colour;
+  }
+
+  /** A colour in numbers, by its name in CSS, or a paint of the shelf. */
+  static GivenColour known(String text, Shelf shelf) {
+    return ArgumentKind.of(text, shelf) == ArgumentKind.NOTATION
+        ? noted(text)
+        : GivenColour.of(masstone(text, shelf));
   }
 
   private static GivenColour noted(String text) {
@@ -53,12 +49,6 @@ final class ColourArgument {
     return notation == ColourNotation.NAME
         ? given.noting("no paint is named '" + text + "': taken for CSS's colour " + colour.toHex())
         : given;
-  }
-
-  private static PhotoColour photo(String file, String region, PhotoReference reference) {
-    Photo photo = PhotoFile.open(Path.of(file));
-    Region read = Region.parse(region, photo.width(), photo.height());
-    return reference.reader(photo).colour(read);
   }
 
   /** As stated; only a paint that is known by a stroke or by test cards has to be estimated. */

@@ -10,6 +10,7 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -26,7 +27,8 @@ final class CompareCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Mixin CardOption card = new CardOption();
 

@@ -15,6 +15,11 @@ import java.util.Optional;
  */
 record GivenColour(Swatch swatch, double error, Optional<String> note) {
 
+  /** Whether its error is its own, and not the usual one of its kind. */
+  boolean hasOwnError() {
+    return error != swatch.usualError();
+  }
+
   /** A colour that isn't from a photo. */
   static GivenColour of(Swatch swatch) {
     return new GivenColour(swatch, swatch.usualError(), Optional.empty());

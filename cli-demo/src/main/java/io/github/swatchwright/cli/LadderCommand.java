@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,7 +47,8 @@ final class LadderCommand implements Command {
 
   @Mixin CardOption card = new CardOption();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Mixin CoverageOptions coverage = new CoverageOptions();
 

@@ -8,6 +8,7 @@ import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.file.NotebookFile;
 import io.github.swatchwright.cli.terminal.Terminal;
 import io.github.swatchwright.exchange.BadLinesException;
+import io.github.swatchwright.json.NotebookEntry;
 import java.io.ByteArrayOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -24,6 +25,7 @@ import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** Runs one command. Text is UTF-8 whatever the platform's encoding. */
 public final class Main {
@@ -39,7 +41,7 @@ public final class Main {
   /** Messages are cut off here, so that no list of numbers fills the screen. */
   private static final int LONGEST_MESSAGE = 1000;
 
-  private static final int HELP_WIDTH = 100;
+  private static final int HELP_WIDTH = 80;
 
   /** Narrower help than this can't be laid out. */
   private static final int NARROWEST_HELP = 60;
@@ -79,10 +81,10 @@ public final class Main {
       complain(err, e.summary());
       e.listed().forEach(line -> err.println("  " + Printable.oneLine(line)));
       return REFUSED;
-    } catch (CommandLine.UnmatchedArgumentException e) {
-      complain(err, unmatched(e));
+    } catch (CommandLine.ParameterException e) {
+      complain(err, UsageMessage.of(e));
       return REFUSED;
-    } catch (CommandLine.ParameterException | IllegalArgumentException e) {
+    } catch (IllegalArgumentException e) {
       complain(err, String.valueOf(e.getMessage()));
       return REFUSED;
     } catch (OutOfMemoryError e) {
@@ -118,6 +120,10 @@ public final class Main {
     CommandSpec command = parsed.commandSpec();
     if (parsed.isUsageHelpRequested()) {
       output.ownText(command.commandLine().getUsageMessage(Help.Ansi.OFF));
+      return;
+    }
+    if (parsed.isVersionHelpRequested()) {
+      output.line("swatchwright %s", NotebookEntry.LIBRARY_VERSION);
       return;
     }
     FileArguments.of(parsed).check();
@@ -159,12 +165,21 @@ public final class Main {
       Output output, Map<String, Function<Output, Command>> commands) {
     CommandLine commandLine = new CommandLine(new SwatchwrightCommand());
     commands.values().forEach(maker -> commandLine.addSubcommand(maker.apply(output)));
+    commandLine
+        .getSubcommands()
+        .values()
+        .forEach(one -> layOut(one.getCommandSpec().usageMessage(), helpWidth(output)));
     return commandLine
         .registerConverter(GivenFile.class, text -> new GivenFile(path(text)))
         .registerConverter(NewFile.class, text -> new NewFile(path(text)))
         .registerConverter(NotebookFile.class, text -> new NotebookFile(path(text)))
         .setExpandAtFiles(false)
         .setUsageHelpWidth(helpWidth(output));
+  }
+
+  private static void layOut(UsageMessageSpec help, int width) {
+    help.abbreviateSynopsis(true);
+    help.footer(HelpExample.wrapped(help.footer(), width));
   }
 
   private static Path path(String text) {
@@ -196,17 +211,5 @@ public final class Main {
     commands.put("notebook", NotebookCommand::new);
     commands.put("completion", CompletionCommand::new);
     return commands;
-  }
-
-  private static String unmatched(CommandLine.UnmatchedArgumentException e) {
-    String argument = Printable.quoted(e.getUnmatched().get(0));
-    CommandLine command = e.getCommandLine();
-    String where = command.getCommandSpec().qualifiedName();
-    if (e.isUnknownOption()) {
-      return "there is no option " + argument + "; '" + where + " --help' lists them";
-    }
-    return command.getSubcommands().isEmpty()
-        ? argument + " is one argument too many; '" + where + " --help' tells which there are"
-        : "there is no command " + argument + "; '" + where + " --help' lists them";
   }
 }

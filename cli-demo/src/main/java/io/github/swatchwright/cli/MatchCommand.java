@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -62,7 +63,8 @@ final class MatchCommand implements Command {
 
   @Mixin SharedOptions shared = new SharedOptions();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Mixin CardOption card = new CardOption();
 

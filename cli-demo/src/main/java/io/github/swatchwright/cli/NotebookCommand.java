@@ -1,6 +1,5 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.file.NotebookFile;
 import io.github.swatchwright.json.FoundMix;
 import io.github.swatchwright.json.Notebook;
@@ -8,15 +7,14 @@ import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.Trial;
 import io.github.swatchwright.json.Trials;
-import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.paint.Swatch;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,14 +30,17 @@ import picocli.CommandLine.Parameters;
       "  swatchwright notebook bench.jsonl --repeat 1 --millilitres 4",
       "  swatchwright notebook bench.jsonl --tried 'chips on scrap' --on 1 --went well"
           + " --with pressure=1.4bar,wait=30min",
-      "  swatchwright notebook bench.jsonl --test-card 1 --measured '#8C4E2D' --out cards.json"
+      "  swatchwright notebook bench.jsonl --test-card 1 --measured '#8C4E2D' --out cards.json",
+      "  swatchwright notebook bench.jsonl --test-card 1 --out cards.json"
+          + " --measured-in test.jpg@100,170,30,30 --grey 510,56,76,76@18%%"
     })
 final class NotebookCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's file.")
   @Nullable NotebookFile file;
@@ -59,23 +60,7 @@ final class NotebookCommand implements Command {
       description = "With --repeat: mix the same paint again, enough for this volume.")
   @Nullable Double millilitres;
 
-  @Option(
-      names = "--test-card",
-      paramLabel = "N",
-      description = "Make a test card of an entry's mix and its --measured colour, for calibrate.")
-  @Nullable Integer testCard;
-
-  @Option(
-      names = "--measured",
-      paramLabel = "COLOUR",
-      description = "With --test-card: the colour of the mix, painted and dry.")
-  @Nullable String measured;
-
-  @Option(
-      names = "--out",
-      paramLabel = "CARDS",
-      description = "With --test-card: the file of test cards to add it to.")
-  @Nullable NewFile cardsFile;
+  @Mixin LearnOptions learn = new LearnOptions();
 
   @Option(
       names = "--mix",
@@ -105,8 +90,8 @@ final class NotebookCommand implements Command {
       new NotebookList(output, shared).show(show, entry("--show", show, contents));
     } else if (repeat != null) {
       repeat(repeat, entry("--repeat", repeat, contents));
-    } else if (testCard != null) {
-      makeCard(entry("--test-card", testCard, contents));
+    } else if (learn.testCard != null) {
+      makeCard(entry("--test-card", learn.testCard, contents));
     } else if (trial.tried != null) {
       writeDown(contents);
     } else if (trial.find != null) {
@@ -138,8 +123,11 @@ final class NotebookCommand implements Command {
 
   private void checkOptions() {
     trial.check();
+    learn.check();
     long actions =
-        Stream.of(show, repeat, testCard, trial.tried, trial.find).filter(Objects::nonNull).count();
+        Stream.of(show, repeat, learn.testCard, trial.tried, trial.find)
+            .filter(Objects::nonNull)
+            .count();
     if (actions > 1) {
       throw new IllegalArgumentException(
           "give one of --show, --repeat, --test-card, --tried and --find, not more");
@@ -149,9 +137,6 @@ final class NotebookCommand implements Command {
     }
     if (take && millilitres == null) {
       throw new IllegalArgumentException("--take goes with --repeat and --millilitres");
-    }
-    if ((testCard == null) != (measured == null) || (testCard == null) != (cardsFile == null)) {
-      throw new IllegalArgumentException("--test-card, --measured and --out go together");
     }
   }
 
@@ -216,11 +201,7 @@ final class NotebookCommand implements Command {
 
   private void makeCard(NotebookEntry entry) {
     recorded(entry);
-    Shelf shelf = shared.shelf();
-    Mix mix = NotebookMixing.one(Notebook.mixes(entry, shelf), mixNumber);
-    Swatch colour =
-        ColourArgument.parse(Objects.requireNonNull(measured), shelf, reference, output).swatch();
-    new NotebookCards(output, shared)
-        .add(mix, colour, entry.date(), Objects.requireNonNull(cardsFile));
+    FoundMix mix = NotebookMixing.one(Notebook.mixes(entry, shared.shelf()), mixNumber);
+    new NotebookLearning(output, shared, reference).learn(entry, mix, learn);
   }
 }

@@ -195,7 +195,7 @@ record NotebookMixing(Output output, SharedOptions shared) {
    *
    * @throws IllegalArgumentException when there are several, and no number tells which
    */
-  static Mix one(List<FoundMix> all, @Nullable Integer number) {
+  static FoundMix one(List<FoundMix> all, @Nullable Integer number) {
     List<FoundMix> chosen = chosen(all, number);
     if (chosen.size() > 1) {
       throw new IllegalArgumentException(
@@ -205,6 +205,6 @@ record NotebookMixing(Output output, SharedOptions shared) {
               + chosen.get(0).kind().word()
               + " it is");
     }
-    return chosen.get(0).mix();
+    return chosen.get(0);
   }
 }

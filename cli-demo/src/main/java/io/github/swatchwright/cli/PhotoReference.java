@@ -2,11 +2,14 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.json.ChartJson;
+import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.photo.BesideCorrection;
 import io.github.swatchwright.photo.Chart;
 import io.github.swatchwright.photo.ChartCorrection;
 import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.GreyCorrection;
 import io.github.swatchwright.photo.Illumination;
+import io.github.swatchwright.photo.KnownPatch;
 import io.github.swatchwright.photo.NeutralPatch;
 import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
@@ -20,17 +23,21 @@ import picocli.CommandLine.Option;
 
 /** What in a photo tells its light: options of every command that takes colours from photos. */
 final class PhotoReference {
+  /** What stands above these options in the help. */
+  static final String HEADING =
+      "%nFor colours from photos (AREA is x,y,w,h, in pixels or percent):%n";
+
   @Option(
       names = "--grey",
-      paramLabel = "X,Y,W,H@Y%",
+      paramLabel = "AREA@Y%",
       description =
-          "Where a grey card or white paper is in the photo, and how much of the light it reflects;"
-              + " give it again for the steps of a grey scale.")
+          "Where a grey card or white paper is, and how much of the light it reflects, such as"
+              + " 10,10,50,50@18%%; give it again for the steps of a grey scale.")
   List<String> greys = new ArrayList<>();
 
   @Option(
       names = "--chart",
-      paramLabel = "FILE@X,Y,W,H",
+      paramLabel = "FILE@AREA",
       description =
           "The known colours of a colour chart's patches, as JSON, and where the chart is in the"
               + " photo; instead of --grey.")
@@ -38,16 +45,47 @@ final class PhotoReference {
 
   @Option(
       names = "--even-light",
-      paramLabel = "X,Y,W,H",
+      paramLabel = "AREA",
       description =
           "A plain area of the photo, of one colour whatever it is, that tells how the light falls;"
               + " give it again for more.")
   List<String> plainAreas = new ArrayList<>();
 
-  /** Reads a photo by these references. */
-  PhotoReader reader(Photo photo) {
+  @Option(
+      names = "--beside",
+      paramLabel = "AREA@COLOUR",
+      description =
+          "Where a patch of known colour is in the same photo, such as 60%%,40%%,5%%,5%%@'Red"
+              + " oxide'; the more it is like the colour that is read, the surer that becomes.")
+  @Nullable String beside;
+
+  /** Reads a photo by these references; a patch of known colour may be a paint of the shelf. */
+  PhotoReader reader(Photo photo, Shelf shelf) {
     Illumination light = plainAreas.isEmpty() ? Illumination.even() : light(photo);
-    return new PhotoReader(photo, light, correction(photo, light), places(photo));
+    Correction correction = correction(photo, light);
+    String text = beside;
+    if (text != null) {
+      correction = besideKnown(correction, knownPatch(text, photo, light, shelf));
+    }
+    return new PhotoReader(photo, light, correction, places(photo));
+  }
+
+  private static Correction besideKnown(Correction correction, KnownPatch patch) {
+    return named("--beside", () -> BesideCorrection.of(correction, patch));
+  }
+
+  private static KnownPatch knownPatch(String text, Photo photo, Illumination light, Shelf shelf) {
+    int at = text.indexOf('@');
+    if (at < 0) {
+      throw new IllegalArgumentException(
+          "--beside: '" + text + "' is not of the form x,y,w,h@COLOUR, a region and its colour");
+    }
+    Region region = region("--beside", text.substring(0, at), photo);
+    GivenColour known =
+        named("--beside", () -> ColourArgument.known(text.substring(at + 1).trim(), shelf));
+    return named(
+        "--beside",
+        () -> new KnownPatch(light.sample(photo, region), known.swatch().lab(), known.error()));
   }
 
   private Illumination light(Photo photo) {
@@ -64,6 +102,9 @@ final class PhotoReference {
       places.add(region("--chart", after(chart), photo));
     }
     plainAreas.forEach(area -> places.add(region("--even-light", area, photo)));
+    if (beside != null) {
+      places.add(region("--beside", beside.substring(0, beside.indexOf('@')), photo));
+    }
     return places;
   }
 

@@ -42,7 +42,9 @@ final class PlanCommand implements Command {
   private final Output output;
   @Mixin SharedOptions shared = new SharedOptions();
   @Mixin CardOption card = new CardOption();
-  @Mixin PhotoReference reference = new PhotoReference();
+
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Parameters(
       index = "0",

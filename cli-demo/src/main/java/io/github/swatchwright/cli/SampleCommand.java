@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -98,7 +99,8 @@ final class SampleCommand implements Command {
   @Endings("png")
   @Nullable NewFile preview;
 
-  @Mixin PhotoReference reference = new PhotoReference();
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   SampleCommand(Output output) {
     this.output = output;
@@ -112,7 +114,7 @@ final class SampleCommand implements Command {
     }
     Path file = Objects.requireNonNull(photo).path();
     Photo opened = PhotoFile.open(file);
-    PhotoReader reader = reference.reader(opened);
+    PhotoReader reader = reference.reader(opened, shared.shelf());
     List<RegionColour> colours =
         regions(opened).stream().flatMap(region -> read(reader, region)).toList();
     card.write(

@@ -10,7 +10,8 @@ import picocli.CommandLine.Option;
     description = "Finds the paint mix for a colour, from the bottles you own.",
     footer = {
       "",
-      "A colour is #RRGGBB, lab(L, a, b), photo.jpg@x,y,w,h, or the name of a paint on the shelf.",
+      "A colour is the name of a paint on the shelf, #RRGGBB, rgb(r, g, b), a colour",
+      "name of CSS, lab(L, a, b), or a place in a photo, photo.jpg@x,y,w,h.",
       "A mix is \"Name:3, Other name:1\"; the numbers are drops.",
       "",
       "Example:",
@@ -22,6 +23,12 @@ final class SwatchwrightCommand implements Command {
       usageHelp = true,
       description = "Show this help.")
   boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version.")
+  boolean version;
 
   @Override
   public void run() {

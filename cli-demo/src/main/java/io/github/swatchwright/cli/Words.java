@@ -4,9 +4,14 @@ import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Options that take one of a few words. */
+/** Words for what is counted, and options that take one of a few words. */
 final class Words {
   private Words() {}
+
+  /** So many of something: 1 drop, 2 drops. */
+  static String count(int number, String thing) {
+    return number + " " + (number == 1 ? thing : thing + "s");
+  }
 
   /**
    * The choice whose word it is.

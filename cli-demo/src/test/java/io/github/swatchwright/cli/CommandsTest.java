@@ -221,13 +221,23 @@ class CommandsTest {
       strings = {"", "compare", "predict", "match", "correct", "coat", "shelf", "notebook"})
   void helpHasAnExampleThatWorks(String command, @TempDir Path folder) throws IOException {
     Files.writeString(folder.resolve("bottles.csv"), "name,medium,srgb\nQuay green,oil,#405040\n");
+    Files.copy(Path.of("../testdata/photos/hull-plate.jpg"), folder.resolve("test.jpg"));
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 
     List<String> examples =
-        help.lines().map(String::strip).filter(line -> line.startsWith("swatchwright ")).toList();
+        help.replaceAll(" \\\\\\R *", " ")
+            .lines()
+            .map(String::strip)
+            .filter(line -> line.startsWith("swatchwright "))
+            .toList();
 
+    assertThat(help.lines()).allMatch(line -> line.length() <= 80);
     assertThat(examples).isNotEmpty();
-    examples.forEach(example -> assertThat(done(in(folder, words(example)))).isNotEmpty());
+    for (String example : examples) {
+      Run run = Run.of(in(folder, words(example)));
+      assertThat(run.status()).as(run.err()).isZero();
+      assertThat(run.out()).isNotEmpty();
+    }
   }
 
   /**
@@ -236,7 +246,11 @@ class CommandsTest {
    */
   private static String[] in(Path folder, String[] words) {
     return Arrays.stream(words)
-        .map(word -> word.matches("(bench|bottles|cards)\\.[a-z.]+") ? folder.resolve(word) : word)
+        .map(
+            word ->
+                word.matches("(bench|bottles|cards|test)\\.[a-z.]+(@.*)?")
+                    ? folder.resolve(word)
+                    : word)
         .map(Object::toString)
         .toArray(String[]::new);
   }

@@ -49,7 +49,7 @@ class CorrectCommandTest {
     refused(correct("Wite:1", "#808080", "#808080"), "no paint 'Wite'");
     refused(correct("White:0", "#808080", "#808080"), "must be a finite number above 0");
     refused(correct("White:1, Brass:1", "#808080", "#808080"), "metallic");
-    refused(correct("White:1", "blue", "#808080"), "no paint 'blue'");
+    refused(correct("White:1", "bluish", "#808080"), "no paint 'bluish'");
   }
 
   private static void refused(Run run, String message) {

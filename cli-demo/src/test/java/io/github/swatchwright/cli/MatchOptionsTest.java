@@ -195,7 +195,7 @@ class MatchOptionsTest {
           `#808080`|--use-pot|White:1, Rust:1|--use-pot: a pot holds one medium, but 'White' is acrylic and 'Rust' is enamel
           `#808080`|--use-pot|Brass:3|'Brass' is metallic, which the model doesn't hold for, so it can't be computed with
           `#808080`|--longest|0|--longest is 0.0, must be within [0.1, 86400.0]
-          `#808080`|--longest|soon|Invalid value for option '--longest': 'soon' is not a double
+          `#808080`|--longest|soon|--longest is 'soon', must be a number, with a point before decimals
           `#808080`|--ratios|4|--ratios is 4, must be within [1, 3]
           `#808080`|--min-hiding|1.2|--min-hiding is 1.2, must be within [0.0, 1.0]
           `#808080`|--min-hiding|NaN|--min-hiding is NaN, must be within [0.0, 1.0]

@@ -152,7 +152,7 @@ class NotebookCommandTest {
           --show 1 --repeat 1|give one of --show, --repeat, --test-card, --tried and --find, not more
           --millilitres 4|--millilitres goes with --repeat
           --repeat 1 --millilitres 0|millilitres is 0.0, must be a finite number above 0
-          --test-card 1|--test-card, --measured and --out go together
+          --test-card 1|--test-card, --measured (or --measured-in) and --out go together
           --repeat 1 --millilitres 1 --mix 3|--mix is 3, must be one of 1, 2
           """)
   void refuses(String options, String message, @TempDir Path folder) throws IOException {

@@ -70,7 +70,10 @@ class ReachCommandTest {
   @Test
   void refusesBadInputInOneLine(@TempDir Path folder) throws IOException {
     String file = catalogue(folder).toString();
-    assertRefused("Missing required option: '--catalogue=FILE'", "reach", "#808080");
+    assertRefused(
+        "missing: --catalogue FILE; 'swatchwright reach --help' shows an example",
+        "reach",
+        "#808080");
     assertRefused(
         "--catalogue: there is no file none.json", "reach", "#808080", "--catalogue", "none.json");
     assertRefused(

@@ -78,7 +78,7 @@ class RefusalTest {
           """
           `#8A4B2A`|--paints|9|--paints is 9, must be within [1, 4]
           `#8A4B2A`|--paints|0|--paints is 0, must be within [1, 4]
-          `#8A4B2A`|--paints|two|Invalid value for option '--paints': 'two' is not an int
+          `#8A4B2A`|--paints|two|--paints is 'two', must be a whole number
           `#8A4B2A`|--max-drops|41|--max-drops is 41, must be within [1, 40]
           `#8A4B2A`|--alternatives|51|--alternatives is 51, must be within [1, 50]
           `#8A4B2A`|--medium|milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
@@ -121,11 +121,14 @@ class RefusalTest {
   void refusesWrongUse() {
     assertRefused(Run.of(), "name a command; 'swatchwright --help' lists them");
     assertRefused(Run.of("blend"), "there is no command 'blend'; 'swatchwright --help' lists them");
-    assertRefused(Run.of("compare", "#123456"), "Missing required parameter: 'B'");
-    assertRefused(Run.of("predict"), "Missing required parameter: 'MIX'");
+    assertRefused(
+        Run.of("compare", "#123456"), "missing: B; 'swatchwright compare --help' shows an example");
+    assertRefused(
+        Run.of("predict"), "missing: MIX; 'swatchwright predict --help' shows an example");
     assertRefused(
         Run.of("compare", "#123456", "#123456", "#123456"),
-        "'#123456' is one argument too many; 'swatchwright compare --help' tells which there are");
+        "'#123456' is one argument too many; quote what has blanks in it, 'swatchwright compare"
+            + " --help' tells what is asked for");
   }
 
   @Test

@@ -64,6 +64,12 @@ final class FoundMixes {
     return mixes;
   }
 
+  /** The colour that a result was looked for, if it names one. */
+  static Optional<Lab> target(JsonElement result) {
+    Map<String, JsonElement> fields = result.members().fields();
+    return lab(fields.get("target"), white(fields.get("light")));
+  }
+
   private static WhitePoint white(@Nullable JsonElement light) {
     return light == null
         ? WhitePoint.D65

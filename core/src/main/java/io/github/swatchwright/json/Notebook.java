@@ -1,10 +1,12 @@
 package io.github.swatchwright.json;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Shelf;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A file that remembers what was asked and found: JSON Lines, format {@code swatchwright-notebook}
@@ -93,5 +95,12 @@ public final class Notebook {
    */
   public static List<FoundMix> mixes(NotebookEntry entry, Shelf shelf) {
     return FoundMixes.of(JsonDocument.parse(entry.found(), "the entry"), shelf);
+  }
+
+  /**
+   * The colour that an entry's recipes are for, if it names one; its white is that of its light.
+   */
+  public static Optional<Lab> target(NotebookEntry entry) {
+    return FoundMixes.target(JsonDocument.parse(entry.found(), "the entry"));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.paint;
 
+import io.github.swatchwright.argument.NearestWord;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -28,18 +29,8 @@ final class NameSuggestion {
         .or(() -> holding(List.of(small.split("[^\\p{L}\\p{N}]+")), names));
   }
 
-  /** The name with the smallest Levenshtein distance. */
-  private static Optional<String> nearest(String small, Collection<String> names, int most) {
-    String nearest = null;
-    int smallest = most + 1;
-    for (String name : names) {
-      int distance = distance(small, name.toLowerCase(Locale.ROOT));
-      if (distance < smallest) {
-        smallest = distance;
-        nearest = name;
-      }
-    }
-    return Optional.ofNullable(nearest).map(name -> "nearest is '" + name + "'");
+  private static Optional<String> nearest(String small, Collection<String> names, int slips) {
+    return NearestWord.to(small, names, slips).map(name -> "nearest is '" + name + "'");
   }
 
   private static Optional<String> holding(List<String> words, Collection<String> names) {
@@ -56,22 +47,5 @@ final class NameSuggestion {
 
   private static boolean isIn(String word, String name) {
     return word.length() >= SHORTEST_WORD && name.toLowerCase(Locale.ROOT).contains(word);
-  }
-
-  private static int distance(String from, String to) {
-    int[] previous = new int[to.length() + 1];
-    for (int j = 0; j <= to.length(); j++) {
-      previous[j] = j;
-    }
-    for (int i = 1; i <= from.length(); i++) {
-      int[] current = new int[to.length() + 1];
-      current[0] = i;
-      for (int j = 1; j <= to.length(); j++) {
-        int swap = from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1;
-        current[j] = Math.min(previous[j - 1] + swap, 1 + Math.min(previous[j], current[j - 1]));
-      }
-      previous = current;
-    }
-    return previous[to.length()];
   }
 }

@@ -28,6 +28,9 @@ public final class ChartCorrection implements Correction {
   /** How much larger errors are on colours of all kinds than on the milder ones of a chart. */
   private static final double BEYOND_CHART = 1.3;
 
+  /** What a fit leaves over changes faster from colour to colour than the camera's own error. */
+  private static final double REACH = 9;
+
   /** Darker patches weigh no more than this one: theirs is mostly noise and stray light. */
   private static final double DARKEST = 0.05;
 
@@ -79,7 +82,10 @@ public final class ChartCorrection implements Correction {
       }
       ErrorModel error =
           new ErrorModel(
-              BEYOND_CHART * rootMeanSquare(errors[1]), BEYOND_CHART * rootMeanSquare(errors[2]));
+              BEYOND_CHART * rootMeanSquare(errors[1]),
+              BEYOND_CHART * rootMeanSquare(errors[2]),
+              0,
+              REACH);
       return new ChartCorrection(terms, fit(chart, terms), residual, error);
     } catch (SingularMatrixException e) {
       throw new IllegalArgumentException("the patches of the chart are too alike to fit by", e);
@@ -152,6 +158,10 @@ public final class ChartCorrection implements Correction {
 
   private static double rootMeanSquare(double[] values) {
     return Math.sqrt(Arrays.stream(values).map(v -> v * v).average().orElseThrow());
+  }
+
+  ErrorModel error() {
+    return error;
   }
 
   /** The median ΔE00 of its patches, each predicted from the others. */

@@ -14,7 +14,9 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 public final class GreyCorrection implements Correction {
   private static final double LEAST_SPAN = 4;
   private static final int FEWEST_FOR_CURVE = 3;
-  private static final ErrorModel ERROR = new ErrorModel(2, 2);
+
+  /** The grey tells the light, so what is left is the camera's. */
+  static final ErrorModel ERROR = new ErrorModel(2, 2, 0, ErrorModel.CAMERA_REACH);
 
   private final double[] gains = new double[3];
   private final double[] exponents = {1, 1, 1};

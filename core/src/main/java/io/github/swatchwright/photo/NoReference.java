@@ -9,7 +9,15 @@ import io.github.swatchwright.mix.ColourSpread;
  * a wide error, and lightness is unknown, because brightness of light and of paint look the same.
  */
 public record NoReference() implements Correction {
-  private static final ErrorModel ERROR = new ErrorModel(7.5, 3.8);
+  /** Share of the variance that is the light's colour, and so common to the whole photo. */
+  private static final double SHARED_LIGHT = 0.68;
+
+  /** Errors that are left once a known patch tells how bright the light was. */
+  static final ErrorModel ONCE_EXPOSED =
+      new ErrorModel(2, 3.8, SHARED_LIGHT, ErrorModel.CAMERA_REACH);
+
+  private static final ErrorModel ERROR =
+      new ErrorModel(7.5, 3.8, SHARED_LIGHT, ErrorModel.CAMERA_REACH);
 
   @Override
   public LinearRgb apply(LinearRgb seen) {

@@ -1,0 +1,27 @@
+package io.github.swatchwright.argument;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NearestWordTest {
+  private static final List<String> WORDS = List.of("match", "reach", "shelf", "sheet", "ladder");
+
+  @Test
+  void aSlipOfTheKeyboardIsOne() {
+    assertThat(NearestWord.to("mtach", WORDS, 1)).contains("match");
+    assertThat(NearestWord.to("Match", WORDS, 0)).contains("match");
+    assertThat(NearestWord.to("shel", WORDS, 1)).contains("shelf");
+    assertThat(NearestWord.to("shlef", WORDS, 1)).contains("shelf");
+    assertThat(NearestWord.to("laddder", WORDS, 1)).contains("ladder");
+  }
+
+  @Test
+  void moreSlipsThanAreBelievedLeadNowhere() {
+    assertThat(NearestWord.to("foo", WORDS, 1)).isEmpty();
+    assertThat(NearestWord.to("", WORDS, 1)).isEmpty();
+    assertThat(NearestWord.to("mtahc", WORDS, 1)).isEmpty();
+    assertThat(NearestWord.to("mtahc", WORDS, 2)).contains("match");
+  }
+}
