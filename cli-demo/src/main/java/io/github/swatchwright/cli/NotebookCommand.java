@@ -7,7 +7,6 @@ import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.json.Trial;
 import io.github.swatchwright.json.Trials;
-import io.github.swatchwright.paint.Shelf;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
