@@ -1,5 +1,6 @@
 package io.github.swatchwright.mix;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;

@@ -114,9 +114,8 @@ record MixText(String text, Shelf shelf) {
               throw refusal(
                   Printable.quoted(piece)
                       + inTheMix()
-                      + ": the number of parts goes behind the name and a colon, '"
-                      + meant
-                      + "'");
+                      + ": the number of parts goes behind the name and a colon, "
+                      + Printable.quoted(meant));
             });
   }
 

@@ -1,6 +1,7 @@
 package io.github.swatchwright.paint;
 
 import io.github.swatchwright.argument.NearestWord;
+import io.github.swatchwright.argument.Printable;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +31,7 @@ final class NameSuggestion {
   }
 
   private static Optional<String> nearest(String small, Collection<String> names, int slips) {
-    return NearestWord.to(small, names, slips).map(name -> "nearest is '" + name + "'");
+    return NearestWord.to(small, names, slips).map(name -> "nearest is " + Printable.quoted(name));
   }
 
   private static Optional<String> holding(List<String> words, Collection<String> names) {
@@ -38,7 +39,7 @@ final class NameSuggestion {
         names.stream()
             .filter(name -> words.stream().anyMatch(word -> isIn(word, name)))
             .limit(MOST_NAMES)
-            .map(name -> "'" + name + "'")
+            .map(Printable::quoted)
             .toList();
     return holding.isEmpty()
         ? Optional.empty()
