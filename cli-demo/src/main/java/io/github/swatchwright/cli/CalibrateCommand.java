@@ -8,6 +8,7 @@ import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.calibrate.TestCard;
+import io.github.swatchwright.card.CalibrationCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.estimate.ShelfOptics;
@@ -21,6 +22,7 @@ import io.github.swatchwright.paint.Swatch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -53,6 +55,8 @@ final class CalibrateCommand implements Command {
 
   @ArgGroup(validate = false, heading = PhotoReference.HEADING)
   PhotoReference reference = new PhotoReference();
+
+  @Mixin CardOption card = new CardOption();
 
   @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 
@@ -151,10 +155,11 @@ final class CalibrateCommand implements Command {
     Calibration calibration = calibration(shelf, cards, errors);
     output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
     if (!next) {
-      shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
+      give(shelf, calibration, out);
       return;
     }
     NextCards named = nextCards(calibration.shelf(), errors);
+    write(shelf, calibration, Optional.of(named));
     shared.give(
         output,
         () -> CalibrationJson.toText(calibration, named),
@@ -162,6 +167,15 @@ final class CalibrateCommand implements Command {
           print(calibration, out);
           print(named);
         });
+  }
+
+  private void give(Shelf shelf, Calibration calibration, NewFile out) {
+    write(shelf, calibration, Optional.empty());
+    shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
+  }
+
+  private void write(Shelf shelf, Calibration calibration, Optional<NextCards> named) {
+    card.write(output, shared, () -> CalibrationCard.of(shelf, calibration, named, shared.light()));
   }
 
   private Calibration calibration(Shelf shelf, List<TestCard> cards, CardErrors errors) {
@@ -207,6 +221,7 @@ final class CalibrateCommand implements Command {
   }
 
   private void name(NextCards named) {
+    card.write(output, shared, () -> CalibrationCard.of(named, shared.light()));
     shared.give(output, () -> NextCardsJson.toText(named), () -> print(named));
   }
 

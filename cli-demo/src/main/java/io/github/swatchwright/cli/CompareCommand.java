@@ -49,7 +49,7 @@ final class CompareCommand implements Command {
     Lab a = given(first, shelf).labUnder(light);
     Lab b = given(second, shelf).labUnder(light);
     ColourDifference difference = Ciede2000.STANDARD.compare(a, b);
-    card.write(output, () -> ComparisonCard.of(a, b, difference, shared.light()));
+    card.write(output, shared, () -> ComparisonCard.of(a, b, difference, shared.light()));
     shared.give(
         output,
         () -> ComparisonJson.toText(a, b, difference, shared.light()),

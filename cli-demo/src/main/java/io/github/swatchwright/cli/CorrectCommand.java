@@ -97,6 +97,7 @@ final class CorrectCommand implements Command {
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
     card.write(
         output,
+        shared,
         () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction, shared.light()));
     Optional<CardSet> cards = Optional.ofNullable(cardsFile).map(file -> learn(pot, seen, file));
     shared.give(

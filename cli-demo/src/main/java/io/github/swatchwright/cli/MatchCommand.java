@@ -156,7 +156,7 @@ final class MatchCommand implements Command {
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
     MatchResult result = search(Matcher.of(optics, light), request);
-    card.write(output, () -> MatchCard.of(result, shared.light()));
+    card.write(output, shared, () -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
         () -> MatchJson.toText(result, shared.light()),

@@ -41,6 +41,8 @@ final class NotebookCommand implements Command {
   @ArgGroup(validate = false, heading = PhotoReference.HEADING)
   PhotoReference reference = new PhotoReference();
 
+  @Mixin CardOption card = new CardOption();
+
   @Parameters(index = "0", paramLabel = "NOTEBOOK", description = "The notebook's file.")
   @Nullable NotebookFile file;
 
@@ -96,6 +98,7 @@ final class NotebookCommand implements Command {
     } else if (trial.find != null) {
       new NotebookList(output, shared).find(contents, trial.find);
     } else {
+      card.write(output, shared, () -> NotebookPages.of(contents, shared.shelf()));
       new NotebookList(output, shared).all(contents);
     }
   }
@@ -179,6 +182,9 @@ final class NotebookCommand implements Command {
       }
       warn(changed);
     }
+    if (card.file != null) {
+      again = again.with("--card=" + card.file.path());
+    }
     if (shared.notebookFile != null) {
       again = again.with("--notebook=" + shared.notebookFile.path());
     }
@@ -194,7 +200,7 @@ final class NotebookCommand implements Command {
 
   private void mixAgain(int number, NotebookEntry entry, boolean changed, double volume) {
     List<FoundMix> all = Notebook.mixes(entry, shared.shelf());
-    new NotebookMixing(output, shared)
+    new NotebookMixing(output, shared, card)
         .again(number, all, NotebookMixing.chosen(all, mixNumber), volume, changed, take);
   }
 

@@ -27,8 +27,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param output where it goes
  * @param shared the shelf and the light
+ * @param card to write, if one was asked for
  */
-record NotebookMixing(Output output, SharedOptions shared) {
+record NotebookMixing(Output output, SharedOptions shared, CardOption card) {
   /** Less than this in a bottle is soon gone, ml. */
   private static final double RUNS_SHORT = 2;
 
@@ -71,6 +72,7 @@ record NotebookMixing(Output output, SharedOptions shared) {
       again.add(new MixedAgain(mix, whole, predictor.predict(whole)));
     }
     List<Paint> soonEmpty = take ? take(shelf, again) : List.of();
+    card.write(output, shared, () -> NotebookPages.again(entry, again, shared.light()));
     shared.give(
         output,
         () -> AgainJson.toText(again, changed, shared.light()),

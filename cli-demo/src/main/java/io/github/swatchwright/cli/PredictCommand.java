@@ -46,7 +46,7 @@ final class PredictCommand implements Command {
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), light);
     List<PredictionsJson.Entry> entries =
         wanted.stream().map(mix -> new PredictionsJson.Entry(mix, predictor.predict(mix))).toList();
-    card.write(output, () -> PredictionCard.of(byMix(entries), shared.light()));
+    card.write(output, shared, () -> PredictionCard.of(byMix(entries), shared.light()));
     shared.give(
         output, () -> PredictionsJson.toText(entries, shared.light()), () -> print(entries));
   }

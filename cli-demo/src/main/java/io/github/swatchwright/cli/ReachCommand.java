@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.ReachCard;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ReinforcementJson;
@@ -47,6 +48,8 @@ final class ReachCommand implements Command {
 
   @ArgGroup(validate = false, heading = PhotoReference.HEADING)
   PhotoReference reference = new PhotoReference();
+
+  @Mixin CardOption card = new CardOption();
 
   @Mixin PaintChoiceOptions choice = new PaintChoiceOptions();
 
@@ -104,6 +107,7 @@ final class ReachCommand implements Command {
                 Catalogue.of(offered, optics, light)
                     .withChoice(choice.of(shelf))
                     .best(targets, paints, maxDrops, alternatives, progress));
+    card.write(output, shared, () -> ReachCard.of(result, shared.light()));
     shared.give(
         output,
         () -> ReinforcementJson.toText(result, shared.light()),

@@ -119,6 +119,7 @@ final class SampleCommand implements Command {
         regions(opened).stream().flatMap(region -> read(reader, region)).toList();
     card.write(
         output,
+        shared,
         () -> SampleCard.of(String.valueOf(file.getFileName()), reader.reference(), colours));
     if (preview != null) {
       writePreview(preview, reader, colours);

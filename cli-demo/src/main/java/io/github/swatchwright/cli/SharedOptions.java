@@ -117,6 +117,19 @@ final class SharedOptions {
     };
   }
 
+  /** The number of the entry that is written down, or 0 where none is. */
+  int nextEntry() {
+    NotebookFile file = notebookFile;
+    if (file == null) {
+      return 0;
+    }
+    return 1
+        + file.given()
+            .readIfThere("--notebook", path -> Notebook.at(path).read())
+            .map(contents -> contents.entries().size())
+            .orElse(0);
+  }
+
   private void writeDown(NotebookFile file, Output output, String found) {
     Shelf used = shelf();
     NotebookEntry entry =

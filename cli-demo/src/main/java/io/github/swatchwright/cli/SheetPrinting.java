@@ -5,8 +5,8 @@ import io.github.swatchwright.card.SheetPrint;
 import io.github.swatchwright.cli.file.FileWrites;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.sheet.PagePdf;
 import io.github.swatchwright.cli.sheet.SheetCodes;
-import io.github.swatchwright.cli.sheet.SheetPdf;
 import io.github.swatchwright.json.SheetLayoutJson;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
@@ -195,7 +195,11 @@ final class SheetPrinting {
               + "; write it as .pdf or .html, or fewer fields");
     }
     switch (ending) {
-      case "pdf" -> files.write("--out", file, SheetPdf.of(drawings));
+      case "pdf" ->
+          files.write(
+              "--out",
+              file,
+              PagePdf.of("Swatch sheet", drawings.stream().map(SheetPrint::page).toList()));
       case "html" -> files.write("--out", file, SheetPrint.toHtml(drawings));
       case "svg" -> files.write("--out", file, SheetPrint.toSvg(drawings.get(0)));
       default -> files.write("--out", file, SheetLayoutJson.toText(SheetLayout.of(pages.get(0))));

@@ -1,6 +1,7 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.ReachPlot;
+import io.github.swatchwright.card.ShelfCard;
 import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
@@ -44,6 +45,8 @@ final class ShelfCommand implements Command {
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
+
+  @Mixin CardOption card = new CardOption();
 
   @Option(
       names = "--import",
@@ -122,6 +125,7 @@ final class ShelfCommand implements Command {
     if (plotFile != null) {
       plot(plotFile, report, reach);
     }
+    card.write(output, shared, () -> ShelfCard.of(report, reach, shared.light()));
     shared.give(
         output,
         () -> ShelfReportJson.toText(report, reach, shared.light()),
@@ -165,6 +169,7 @@ final class ShelfCommand implements Command {
   private void write(Shelf shelf, NewFile file, TristimulusWeights light) {
     ShelfFiles.replace(output.files(), file.path(), shelf);
     ShelfReport report = ShelfReport.ofLabels(shelf, light);
+    card.write(output, shared, () -> ShelfCard.of(report, Optional.empty(), shared.light()));
     shared.give(
         output,
         () -> ShelfReportJson.toText(report, shared.light()),

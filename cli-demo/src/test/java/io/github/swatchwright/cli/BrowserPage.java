@@ -119,6 +119,13 @@ record BrowserPage(Chromium browser, String session, URI address) {
     return names.toString();
   }
 
+  /** The page as it is printed, with its own paper size: a PDF document. */
+  byte[] printed() {
+    JsonNode pdf =
+        call("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
+    return Base64.getDecoder().decode(pdf.get("data").asText());
+  }
+
   /** The whole page as a picture. */
   BufferedImage screenshot() {
     JsonNode size = call("Page.getLayoutMetrics", Map.of()).get("cssContentSize");

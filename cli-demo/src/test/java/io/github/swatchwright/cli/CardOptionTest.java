@@ -27,14 +27,14 @@ class CardOptionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"card.pdf", "card", ".html.txt", "CARD.HTML5"})
+  @ValueSource(strings = {"card.pdx", "card", ".html.txt", "CARD.HTML5"})
   void otherEndingsAreRefused(String name, @TempDir Path folder) {
     Path file = folder.resolve(name);
     Run run = Run.of("compare", "#8A4B2A", "#803F20", "--card", file.toString());
     assertThat(run.status()).isEqualTo(Main.REFUSED);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
-        .isEqualTo("swatchwright: --card: " + file + " must end in .html or .svg\n");
+        .isEqualTo("swatchwright: --card: " + file + " must end in .html, .svg or .pdf\n");
     assertThat(file).doesNotExist();
   }
 

@@ -1,5 +1,13 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Drops;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Picture;
+import io.github.swatchwright.card.CardPart.Section;
+import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.CoatAdvice;
 import io.github.swatchwright.coat.CoatOption;
@@ -8,6 +16,7 @@ import io.github.swatchwright.coat.CoatStep;
 import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.coat.OrderNote;
 import io.github.swatchwright.coat.ScaleLightening;
+import io.github.swatchwright.coat.SeenPatch;
 import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.optics.HidingPower;
@@ -24,10 +33,13 @@ import java.util.Optional;
 public final class CoatCard {
   private static final int MOST_OPTIONS = 4;
 
+  /** More patches than that are hard to tell apart in a strip. */
+  private static final int MOST_PATCHES = 6;
+
   private final CoatPlan plan;
   private final long seed;
   private final Illuminant light;
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<CardPart> blocks = new ArrayList<>();
 
   private CoatCard(CoatPlan plan, long seed, Illuminant light) {
     this.plan = plan;
@@ -52,20 +64,28 @@ public final class CoatCard {
     for (int i = 0; i < plan.steps().size(); i++) {
       blocks.add(step(i));
     }
-    if (plan.steps().stream().anyMatch(step -> step.coat().coverage() < 1)) {
+    if (isSpeckled()) {
       blocks.add(shares());
     }
     plan.advice().ifPresent(this::advise);
-    blocks.add(Note.lamp(light));
+    blocks.add(Sayings.RING);
+    blocks.add(Sayings.lamp(light));
     blocks.addAll(Sayings.notes(plan.closingCautions()));
     int coats = plan.steps().size();
     String title = coats == 0 ? "What to paint next" : coats == 1 ? "One step" : coats + " steps";
     return new Card("Coats", title, blocks);
   }
 
+  /** Whether paints lie beside each other in the end; a filter over all of them is just tinted. */
+  private boolean isSpeckled() {
+    double[] shares = plan.sharesOnTop();
+    return shares[shares.length - 1] < 1
+        && plan.steps().stream().anyMatch(step -> step.coat().coverage() < 1);
+  }
+
   private Section base() {
-    List<Block> inside = new ArrayList<>();
-    inside.add(colours(List.of(), "Base", plan.basePrediction()));
+    List<CardPart> inside = new ArrayList<>();
+    inside.add(Colours.known(new Named("Base", plan.basePrediction().lab())));
     if (plan.scaleLightening() > 0) {
       inside.add(
           new Note(
@@ -79,17 +99,16 @@ public final class CoatCard {
     return new Section("0", "Below", inside);
   }
 
-  private static Colours colours(
-      List<SwatchBlock.Named> before, String name, Prediction prediction) {
-    List<SwatchBlock.Named> all = new ArrayList<>(before);
-    all.add(new SwatchBlock.Named(name, new ScreenColour(prediction.lab())));
-    return new Colours(all, Optional.of(new IntervalRing(prediction.spread())));
+  private static Colours colours(List<Named> before, String name, Prediction prediction) {
+    List<Named> all = new ArrayList<>(before);
+    all.add(new Named(name, prediction.lab()));
+    return Colours.toDo(all, prediction.spread());
   }
 
   private Section step(int i) {
     CoatStep step = plan.steps().get(i);
     Prediction before = i == 0 ? plan.basePrediction() : plan.steps().get(i - 1).prediction();
-    List<Block> inside = new ArrayList<>();
+    List<CardPart> inside = new ArrayList<>();
     below(i).ifPresent(lower -> inside.add(Layering.waitAfter(lower)));
     if (i == 0 && plan.base().medium().isEmpty()) {
       inside.add(new Note("Unknown base", "What binds it isn't known: try this on scrap first."));
@@ -99,22 +118,18 @@ public final class CoatCard {
     }
     step.coat().doubt().ifPresent(question -> inside.add(new Note("Sure?", question)));
     inside.add(new Drops(List.of(Layering.row(step.coat()))));
-    inside.add(
-        colours(
-            List.of(new SwatchBlock.Named("Before", new ScreenColour(before.lab()))),
-            "After",
-            step.prediction()));
-    if (step.patches().size() > 1) {
+    inside.add(colours(List.of(new Named("Before", before.lab())), "After", step.prediction()));
+    if (step.patches().size() > 1 && step.coat().coverage() < 1) {
       inside.add(speckle(i, step));
     }
-    plan.chippingOf(i + 1).forEach(sentence -> inside.add(new Sentence(sentence)));
+    plan.chippingOf(i + 1).forEach(sentence -> inside.add(new Sentence(Label.sentence(sentence))));
     inside.add(
         new Colours(
             List.of(
-                new SwatchBlock.Named(
-                    "On a dark pre-highlight", new ScreenColour(step.overDarkest())),
-                new SwatchBlock.Named("On a light one", new ScreenColour(step.overLightest()))),
-            Optional.empty()));
+                new Named("On a dark pre-highlight", step.overDarkest()),
+                new Named("On a light one", step.overLightest())),
+            Optional.empty(),
+            false));
     inside.add(facts(i, step));
     inside.addAll(Sayings.notes(plan.cautionsOfSteps().get(i)));
     return new Section(Integer.toString(i + 1), "Paint", inside);
@@ -173,24 +188,32 @@ public final class CoatCard {
 
   /** What is seen close up, patch by patch. */
   private Picture speckle(int i, CoatStep step) {
+    List<SeenPatch> patches = step.patches();
     return new Picture(
-        Speckle.ofPatches(step.patches(), seed + i).figure(),
+        Speckle.ofPatches(
+            patches.subList(0, Math.min(MOST_PATCHES, patches.size())), landing(i), seed + i),
         String.format(
             Locale.ROOT,
-            "Close up: this coat covers %.0f %% of the area.",
-            100 * step.coat().coverage()));
+            "Close up: this coat covers %.0f %% of the area.%s",
+            100 * step.coat().coverage(),
+            patches.size() > MOST_PATCHES ? " Its largest patches alone." : ""));
+  }
+
+  /** Chips are where a coat came off; else thin cover is flicked on and more of it sponged. */
+  private Landing landing(int i) {
+    boolean chipped = !plan.chippingOf(i + 1).isEmpty();
+    return chipped ? Landing.CHIPPED : Landing.SPONGED;
   }
 
   private void advise(CoatAdvice advice) {
-    SwatchBlock.Named wanted = new SwatchBlock.Named("Wanted", new ScreenColour(advice.target()));
+    Named wanted = new Named("Wanted", advice.target());
     blocks.add(
         new Section(
             "",
             "What to paint next",
             List.of(
                 new Colours(
-                    List.of(new SwatchBlock.Named("Now", new ScreenColour(advice.now())), wanted),
-                    Optional.empty()),
+                    List.of(new Named("Now", advice.now()), wanted), Optional.empty(), false),
                 new Sentence(
                     advice.options().isEmpty()
                         ? "No coat of one of these paints brings it nearer."
@@ -200,8 +223,8 @@ public final class CoatCard {
         .forEach(option -> blocks.add(option(option, advice, wanted)));
   }
 
-  private static Section option(CoatOption option, CoatAdvice advice, SwatchBlock.Named wanted) {
-    List<Block> inside = new ArrayList<>();
+  private static Section option(CoatOption option, CoatAdvice advice, Named wanted) {
+    List<CardPart> inside = new ArrayList<>();
     option.worst().ifPresent(note -> inside.addAll(Layering.trouble(note.rule())));
     inside.add(new Drops(List.of(Layering.row(option.coat()))));
     inside.add(colours(List.of(wanted), "After", option.prediction()));

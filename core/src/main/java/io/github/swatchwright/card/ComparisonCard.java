@@ -1,5 +1,8 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.ColourDifference;
 import io.github.swatchwright.difference.Verdict;
@@ -41,13 +44,9 @@ public final class ComparisonCard {
         "Comparison",
         verdict.word().substring(0, 1).toUpperCase(Locale.ROOT) + verdict.word().substring(1),
         List.of(
-            new Colours(
-                List.of(
-                    new SwatchBlock.Named("A", new ScreenColour(a)),
-                    new SwatchBlock.Named("B", new ScreenColour(b))),
-                Optional.empty()),
+            new Colours(List.of(new Named("A", a), new Named("B", b)), Optional.empty(), false),
             facts,
-            Note.lamp(light)));
+            Sayings.lamp(light)));
   }
 
   private static String part(String symbol, double value, String positive, String negative) {

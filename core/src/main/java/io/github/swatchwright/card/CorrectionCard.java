@@ -2,6 +2,11 @@ package io.github.swatchwright.card;
 
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.FreshPot;
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -25,16 +30,16 @@ public final class CorrectionCard {
   public static Card of(
       Mix pot, Swatch measured, Swatch target, Correction correction, Illuminant light) {
     PaintColour colours = new PaintColour(light);
-    SwatchBlock.Named wanted = new SwatchBlock.Named("Target", colours.of(target));
-    SwatchBlock.Named now = new SwatchBlock.Named("Pot now", colours.of(measured));
-    List<Block> blocks = new ArrayList<>();
+    Named wanted = new Named("Target", colours.of(target));
+    Named now = new Named("Pot now", colours.of(measured));
+    List<CardPart> blocks = new ArrayList<>();
     blocks.add(
         new Section(
             "",
             "In the pot",
             List.of(
                 RecipeDrops.of(pot, colours),
-                new Colours(List.of(wanted, now), Optional.empty()),
+                Colours.known(wanted, now),
                 Facts.none().and("Off by", Sayings.difference(correction.now())))));
     int step = 1;
     for (Correction.Addition addition : correction.additions()) {
@@ -51,31 +56,30 @@ public final class CorrectionCard {
         .ifPresent(fresh -> blocks.add(fresh(correction.startAfresh(), fresh, wanted, colours)));
     blocks.add(
         new Note("Test", "Stir, paint a patch, let it dry and look again before adding more."));
-    blocks.add(Note.lamp(light));
-    return new Card("Correction", "To " + wanted.colour().hex(), blocks);
+    blocks.add(Sayings.lamp(light));
+    return new Card("Correction", "To " + new ScreenColour(wanted.colour()).hex(), blocks);
   }
 
   private static Section step(
-      int number, Correction.Addition addition, SwatchBlock.Named wanted, PaintColour colours) {
-    SwatchBlock.Named then = new SwatchBlock.Named("Then", new ScreenColour(addition.predicted()));
+      int number, Correction.Addition addition, Named wanted, PaintColour colours) {
+    Named then = new Named("Then", addition.predicted());
     return new Section(
         Integer.toString(number),
         "Add",
         List.of(
             RecipeDrops.of(List.of(addition.drops()), colours),
-            new Colours(List.of(wanted, then), Optional.empty()),
+            new Colours(List.of(wanted, then), Optional.empty(), true),
             Facts.none().and("Then off by", Sayings.difference(addition.deltaE00()))));
   }
 
-  private static Section fresh(
-      boolean better, FreshPot fresh, SwatchBlock.Named wanted, PaintColour colours) {
-    SwatchBlock.Named then = new SwatchBlock.Named("New pot", new ScreenColour(fresh.predicted()));
+  private static Section fresh(boolean better, FreshPot fresh, Named wanted, PaintColour colours) {
+    Named then = new Named("New pot", fresh.predicted());
     return new Section(
         "!",
         better ? "Start afresh instead" : "Not better: a new pot",
         List.of(
             RecipeDrops.of(fresh.recipe(), colours),
-            new Colours(List.of(wanted, then), Optional.empty()),
+            new Colours(List.of(wanted, then), Optional.empty(), true),
             Facts.none()
                 .and("Amount", Sayings.amount(fresh.recipe().toMix()))
                 .and("Off by", Sayings.difference(fresh.deltaE00()))

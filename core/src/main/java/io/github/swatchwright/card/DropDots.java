@@ -1,6 +1,7 @@
 package io.github.swatchwright.card;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.colour.Lab;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,63 +11,42 @@ import java.util.List;
  * @param drops how many, above 0 to {@value #MOST}
  * @param colour the paint's
  */
-record DropDots(double drops, ScreenColour colour) {
+record DropDots(double drops, Lab colour) {
   /** More than that nobody counts. */
   static final int MOST = 40;
 
   private static final int IN_ROW = 10;
   private static final int GROUP = 5;
-  private static final double PITCH = 20;
-  private static final double GAP = 8;
-  private static final double RADIUS = 8.5;
+
+  /** The gap between fives, the dots' radius and the thickness of their rim, in dots' distances. */
+  private static final double GAP = 0.4;
+
+  private static final double RADIUS = 0.43;
+  private static final double RIM = 0.06;
 
   DropDots {
     Require.positive("drops", drops);
     Require.within("drops", drops, 0, MOST);
   }
 
-  Figure figure() {
-    int dots = (int) Math.ceil(drops);
-    List<Markup> shapes = new ArrayList<>();
-    for (int dot = 0; dot < dots; dot++) {
-      shapes.add(dot(dot, Math.min(1, drops - dot)).with("fill", colour.hex()));
+  /** How far the rows go for dots at that distance. */
+  double height(double pitch) {
+    return Math.ceil(Math.ceil(drops) / IN_ROW) * pitch;
+  }
+
+  /** The dots on a page, at that distance from each other. */
+  Page.Figure figure(double left, double top, double pitch) {
+    List<Page.Shape> shapes = new ArrayList<>();
+    for (int dot = 0; dot < Math.ceil(drops); dot++) {
+      int column = dot % IN_ROW;
+      double x = left + (column + 0.5 + (column >= GROUP ? GAP : 0)) * pitch;
+      double y = top + (dot / IN_ROW + 0.5) * pitch;
+      double part = Math.min(1, drops - dot);
+      shapes.add(new Page.Disc(x, y, RADIUS * pitch, 0, part, Ink.BLACK));
+      shapes.add(new Page.Disc(x, y, (RADIUS - RIM) * pitch, 0, part, Ink.ofPaint(colour, "dot")));
     }
-    double rows = Math.ceil((double) dots / IN_ROW);
     String count = Markup.number(drops);
     String description = count.equals("1") ? "1 drop" : count + " drops";
-    return new Figure(IN_ROW * PITCH + GAP, rows * PITCH, description, shapes);
-  }
-
-  private static Markup dot(int number, double part) {
-    int column = number % IN_ROW;
-    double x = (column + 0.5) * PITCH + (column >= GROUP ? GAP : 0);
-    int row = number / IN_ROW;
-    double y = (row + 0.5) * PITCH;
-    if (part == 1) {
-      return Markup.of("circle").with("class", "dot").with("cx", x).with("cy", y).with("r", RADIUS);
-    }
-    double angle = 2 * Math.PI * part;
-    String radius = Markup.number(RADIUS);
-    return Markup.of("path")
-        .with("class", "dot")
-        .with(
-            "d",
-            "M"
-                + point(x, y)
-                + "L"
-                + point(x, y - RADIUS)
-                + "A"
-                + radius
-                + " "
-                + radius
-                + " 0 "
-                + (part > 0.5 ? 1 : 0)
-                + " 1 "
-                + point(x + RADIUS * Math.sin(angle), y - RADIUS * Math.cos(angle))
-                + "Z");
-  }
-
-  private static String point(double x, double y) {
-    return Markup.number(x) + " " + Markup.number(y);
+    return new Page.Figure(left, top, (IN_ROW + GAP) * pitch, height(pitch), description, shapes);
   }
 }

@@ -15,49 +15,43 @@ import java.util.List;
  */
 record IntervalRing(ColourSpread spread) {
   private static final int NEIGHBOURS = 16;
-  private static final double SIZE = 120;
-  private static final double OUTER = 59;
-  private static final double INNER = 32;
 
-  Figure figure() {
+  /** The middle's share of the radius. */
+  private static final double MIDDLE = 0.54;
+
+  /** Sectors are a little too wide, so that no gap shows; the next one covers it. */
+  private static final double OVERLAP = 0.1;
+
+  /** The ring in a square of a page. */
+  Page.Figure figure(double left, double top, double side) {
     List<Lab> outline = spread.outline(NEIGHBOURS, Prediction.INTERVAL_PROBABILITY);
-    List<Markup> shapes = new ArrayList<>();
+    List<Page.Shape> shapes = new ArrayList<>();
+    double x = left + side / 2;
+    double y = top + side / 2;
     boolean allTrue = true;
     for (int i = 0; i < NEIGHBOURS; i++) {
-      ScreenColour neighbour = new ScreenColour(outline.get(i));
-      allTrue &= neighbour.isTrue();
-      shapes.add(sector(i).with("fill", neighbour.hex()));
+      allTrue &= new ScreenColour(outline.get(i)).isTrue();
+      shapes.add(
+          new Page.Disc(
+              x,
+              y,
+              side / 2,
+              (i - 0.5) / NEIGHBOURS,
+              (i + 0.5 + OVERLAP) / NEIGHBOURS,
+              Ink.ofPaint(outline.get(i), "")));
     }
-    ScreenColour middle = new ScreenColour(spread.centre());
-    shapes.add(
-        Markup.of("circle")
-            .with("class", "swatch")
-            .with("cx", SIZE / 2)
-            .with("cy", SIZE / 2)
-            .with("r", INNER)
-            .with("fill", middle.hex()));
-    String description =
-        "Ring of colours that may come out instead of "
-            + middle.hex()
-            + ": from "
-            + new ScreenColour(outline.get(0)).hex()
-            + " on top to "
-            + new ScreenColour(outline.get(NEIGHBOURS / 2)).hex()
-            + " at the bottom"
-            + (allTrue ? "" : "; some are " + ScreenColour.TOO_STRONG);
-    return new Figure(SIZE, SIZE, description, shapes);
+    shapes.add(Page.Disc.whole(x, y, MIDDLE * side / 2, Ink.ofPaint(spread.centre(), "swatch")));
+    return new Page.Figure(left, top, side, side, description(outline, allTrue), shapes);
   }
 
-  /** A sector from the middle, a little too wide so that no gap shows; the next one covers it. */
-  private static Markup sector(int number) {
-    double from = (number - 0.5) * 2 * Math.PI / NEIGHBOURS;
-    double to = (number + 0.55) * 2 * Math.PI / NEIGHBOURS;
-    return Markup.of("path").with("d", "M60 60L" + rim(from) + "A59 59 0 0 1 " + rim(to) + "Z");
-  }
-
-  private static String rim(double clockwise) {
-    return Markup.number(SIZE / 2 + OUTER * Math.sin(clockwise))
-        + " "
-        + Markup.number(SIZE / 2 - OUTER * Math.cos(clockwise));
+  private String description(List<Lab> outline, boolean allTrue) {
+    return "Ring of colours that may come out instead of "
+        + new ScreenColour(spread.centre()).hex()
+        + ": from "
+        + new ScreenColour(outline.get(0)).hex()
+        + " on top to "
+        + new ScreenColour(outline.get(NEIGHBOURS / 2)).hex()
+        + " at the bottom"
+        + (allTrue ? "" : "; some are " + ScreenColour.TOO_STRONG);
   }
 }

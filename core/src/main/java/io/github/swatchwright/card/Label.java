@@ -9,6 +9,16 @@ final class Label {
 
   private Label() {}
 
+  /**
+   * The most characters of a sentence, which may hold many names; no sentence of ours is longer.
+   */
+  private static final int LONGEST_SENTENCE = 1200;
+
+  /** A sentence with names in it, whole. */
+  static String sentence(String text) {
+    return Printable.oneLine(text, LONGEST_SENTENCE);
+  }
+
   /** The name as one line, cut off when it is long. */
   static String of(String name) {
     return Printable.oneLine(name, LONGEST);

@@ -1,5 +1,12 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Drops;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Picture;
+import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.SolventRules;
@@ -22,7 +29,7 @@ public final class LadderCard {
   private final long seed;
   private final Illuminant light;
   private final PaintColour colours;
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<CardPart> blocks = new ArrayList<>();
 
   private LadderCard(Ladder ladder, long seed, Illuminant light) {
     this.ladder = ladder;
@@ -43,16 +50,14 @@ public final class LadderCard {
   }
 
   private Card card() {
-    List<SwatchBlock.Named> ends =
-        List.of(
-            new SwatchBlock.Named("From", new ScreenColour(ladder.from())),
-            new SwatchBlock.Named("To", new ScreenColour(ladder.to())));
-    blocks.add(new Colours(ends, Optional.empty()));
+    List<Named> ends = List.of(new Named("From", ladder.from()), new Named("To", ladder.to()));
+    blocks.add(new Colours(ends, Optional.empty(), false));
     for (int i = 0; i < ladder.rungs().size(); i++) {
       blocks.add(rung(i));
     }
     blocks.add(whole());
-    blocks.add(Note.lamp(light));
+    blocks.add(Sayings.RING);
+    blocks.add(Sayings.lamp(light));
     blocks.addAll(Sayings.notes(List.of(Caution.DATA_SHEET)));
     return new Card("Ladder", ladder.rungs().size() + " shades", blocks);
   }
@@ -63,7 +68,7 @@ public final class LadderCard {
 
   private Section rung(int i) {
     Rung rung = ladder.rungs().get(i);
-    List<Block> inside = new ArrayList<>();
+    List<CardPart> inside = new ArrayList<>();
     if (i > 0) {
       Medium below = medium(ladder.rungs().get(i - 1));
       double thinner = rung.wash().map(Coat::thinner).orElse(0.0);
@@ -75,16 +80,14 @@ public final class LadderCard {
             .map(wash -> new Drops(List.of(Layering.row(wash))))
             .orElseGet(() -> RecipeDrops.of(rung.add(), colours)));
     letDown(i, rung).ifPresent(inside::add);
-    ScreenColour colour = new ScreenColour(rung.prediction().lab());
+    Lab colour = rung.prediction().lab();
     inside.add(
-        new Colours(
-            List.of(new SwatchBlock.Named("Shade " + (i + 1), colour)),
-            Optional.of(new IntervalRing(rung.prediction().spread()))));
+        Colours.toDo(List.of(new Named("Shade " + (i + 1), colour)), rung.prediction().spread()));
     inside.add(pass(i, rung));
     inside.add(facts(i, rung));
     for (LadderWarning warning : ladder.warnings()) {
       if (warning.rung() == i + 1) {
-        inside.add(new Note("Mind", Label.of(warning.text())));
+        inside.add(new Note("Mind", Label.sentence(warning.text())));
       }
     }
     inside.addAll(Sayings.notes(ladder.cautionsOfRungs().get(i)));
@@ -115,7 +118,7 @@ public final class LadderCard {
     return Optional.of(
         new Note(
             "Let down",
-            Label.of(
+            Label.sentence(
                 String.format(
                     Locale.ROOT,
                     "Shade %d takes %d of the drops of a small cup: %d of %s in %d of %s.",
@@ -136,8 +139,7 @@ public final class LadderCard {
     Speckle speckle =
         Speckle.strip(below, new Speckle.Pass(rung.prediction().lab(), rung.coverage()), seed + i);
     return new Picture(
-        speckle.figure(),
-        String.format(Locale.ROOT, "Cover %.0f %% of the area.", 100 * rung.coverage()));
+        speckle, String.format(Locale.ROOT, "Cover %.0f %% of the area.", 100 * rung.coverage()));
   }
 
   private Facts facts(int i, Rung rung) {
@@ -169,20 +171,17 @@ public final class LadderCard {
             .map(rung -> new Speckle.Pass(rung.prediction().lab(), rung.coverage()))
             .toList();
     Lab base = ladder.base().orElse(ladder.rungs().get(0).prediction().lab());
-    List<SwatchBlock.Named> average = new ArrayList<>();
-    ladder
-        .wantedLook()
-        .ifPresent(
-            wanted -> average.add(new SwatchBlock.Named("Wanted", new ScreenColour(wanted))));
-    average.add(new SwatchBlock.Named("From a distance", new ScreenColour(ladder.look())));
+    List<Named> average = new ArrayList<>();
+    ladder.wantedLook().ifPresent(wanted -> average.add(new Named("Wanted", wanted)));
+    average.add(new Named("From a distance", ladder.look()));
     return new Section(
         "",
         "All passes together",
         List.of(
             new Picture(
-                Speckle.of(base, passes, seed).figure(),
+                Speckle.of(base, passes, seed),
                 String.format(
                     Locale.ROOT, "Close up; the base shows on %.0f %%.", 100 * ladder.baseShare())),
-            new Colours(average, Optional.empty())));
+            new Colours(average, Optional.empty(), false)));
   }
 }

@@ -1,5 +1,8 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Row;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.SolventRule;
 import io.github.swatchwright.coat.SolventVerdict;
@@ -15,12 +18,12 @@ final class Layering {
   private Layering() {}
 
   /** How often a paint goes on, and how thin. */
-  static Drops.Row row(Coat coat) {
+  static Row row(Coat coat) {
     String often = Markup.number(coat.coats());
-    return new Drops.Row(
-        often,
-        Optional.empty(),
+    return new Row(
+        coat.coats(),
         Label.of(name(coat)),
+        Optional.empty(),
         (often.equals("1") ? "coat, " : "coats, ") + coat.thinning());
   }
 
@@ -45,6 +48,6 @@ final class Layering {
     return List.of(
         new Note(
             word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1),
-            media + ": " + rule.reason() + ". " + rule.remedy()));
+            Label.sentence(media + ": " + rule.reason() + ". " + rule.remedy())));
   }
 }

@@ -1,16 +1,24 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Line;
+import io.github.swatchwright.card.CardPart.Lines;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Section;
+import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.match.AcrossLights;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -23,7 +31,7 @@ public final class MatchCard {
 
   private final MatchResult result;
   private final Illuminant light;
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<CardPart> blocks = new ArrayList<>();
 
   private MatchCard(MatchResult result, Illuminant light) {
     this.result = result;
@@ -49,40 +57,43 @@ public final class MatchCard {
     if (!result.reach().withinReach()) {
       blocks.add(outOfReach(result.reach()));
     }
-    Set<Medium> media = new TreeSet<>();
-    result.recipes().stream()
-        .limit(MOST_RECIPES)
-        .forEach(
-            ranked -> {
-              blocks.add(recipe(ranked));
-              ranked.recipe().toMix().parts().forEach(part -> media.add(part.paint().medium()));
-            });
     if (result.recipes().isEmpty()) {
-      blocks.add(new Colours(List.of(target()), Optional.empty()));
+      blocks.add(Colours.known(target()));
       blocks.add(
           new Sentence(
               "None of the " + result.weighed() + " nearest mixes hides as well as wanted."));
+    } else {
+      blocks.add(best(result.recipes().get(0)));
     }
-    int more = result.recipes().size() - MOST_RECIPES;
-    if (more > 0) {
-      blocks.add(new Sentence("Recipes that are not on this card: " + more + "."));
+    if (result.recipes().size() > 1) {
+      blocks.add(others());
     }
-    blocks.add(Note.lamp(light));
-    blocks.addAll(Sayings.cautions(media));
+    blocks.add(Sayings.RING);
+    blocks.add(Sayings.lamp(light));
+    blocks.addAll(Sayings.cautions(media()));
     leftOut();
-    return new Card("Recipes", "For " + target().colour().hex(), blocks);
+    String hex = new ScreenColour(result.target()).hex();
+    return new Card("Recipe", "For " + hex, blocks);
   }
 
-  private SwatchBlock.Named target() {
-    return new SwatchBlock.Named("Target", new ScreenColour(result.target()));
+  private Set<Medium> media() {
+    Set<Medium> media = new TreeSet<>();
+    for (RankedRecipe ranked : shown()) {
+      ranked.recipe().toMix().parts().forEach(part -> media.add(part.paint().medium()));
+    }
+    return media;
   }
 
-  private Section recipe(RankedRecipe ranked) {
+  private List<RankedRecipe> shown() {
+    return result.recipes().subList(0, Math.min(MOST_RECIPES, result.recipes().size()));
+  }
+
+  private Named target() {
+    return new Named("Target", result.target());
+  }
+
+  private Section best(RankedRecipe ranked) {
     Mix mix = ranked.recipe().toMix();
-    int number = result.recipes().indexOf(ranked) + 1;
-    SwatchBlock.Named predicted =
-        new SwatchBlock.Named("This mix", new ScreenColour(ranked.prediction().lab()));
-    IntervalRing ring = new IntervalRing(ranked.prediction().spread());
     Facts facts =
         Facts.none()
             .and("Amount", Sayings.amount(mix))
@@ -93,12 +104,45 @@ public final class MatchCard {
       facts = facts.and("Other lamps", acrossLights(ranked.acrossLights().get()));
     }
     return new Section(
-        Integer.toString(number),
-        number == 1 ? "The one to trust most" : "Or this",
+        "1",
+        "The one to trust most",
         List.of(
             RecipeDrops.of(ranked.recipe(), new PaintColour(light)),
-            new Colours(List.of(target(), predicted), Optional.of(ring)),
-            number == 1 ? facts.and("Thin", Sayings.THINNING) : facts));
+            Colours.toDo(
+                List.of(target(), new Named("This mix", ranked.prediction().lab())),
+                ranked.prediction().spread()),
+            facts.and("Thin", Sayings.THINNING)));
+  }
+
+  /** The other recipes, a line each. */
+  private Section others() {
+    List<Line> lines = new ArrayList<>();
+    for (RankedRecipe ranked : shown().subList(1, shown().size())) {
+      lines.add(
+          new Line(
+              Integer.toString(lines.size() + 2),
+              List.of(result.target(), ranked.prediction().lab()),
+              Label.sentence(inDrops(ranked.recipe())),
+              String.format(
+                  Locale.ROOT,
+                  "Expect %s; 80 of 100 tries land within %.1f of the colour shown.",
+                  Sayings.expected(ranked.expectedDeltaE00()),
+                  ranked.prediction().intervalDeltaE00())));
+    }
+    int more = result.recipes().size() - MOST_RECIPES;
+    List<CardPart> parts = new ArrayList<>(List.of(new Lines(lines)));
+    if (more > 0) {
+      parts.add(new Sentence("Recipes that are not on this card: " + more + "."));
+    }
+    return new Section("", "Or one of these", parts);
+  }
+
+  /** Such as {@code 6 Titanium white, 2 Red oxide}. */
+  private static String inDrops(Recipe recipe) {
+    List<String> all = new ArrayList<>();
+    recipe.pots().forEach(some -> all.add(some.count() + " " + Label.of(some.pot().name())));
+    recipe.drops().forEach(some -> all.add(some.count() + " " + Label.of(some.paint().name())));
+    return String.join(", ", all);
   }
 
   private static String acrossLights(AcrossLights across) {
@@ -123,9 +167,9 @@ public final class MatchCard {
     List<String> reasons = result.leftOut();
     reasons.stream()
         .limit(MOST_LEFT_OUT)
-        .forEach(reason -> blocks.add(new Sentence("Not used: " + Label.of(reason))));
+        .forEach(reason -> blocks.add(new Note("Not used", Label.sentence(reason + "."))));
     if (reasons.size() > MOST_LEFT_OUT) {
-      blocks.add(new Sentence("Not used either: " + (reasons.size() - MOST_LEFT_OUT) + " more."));
+      blocks.add(new Note("Not used", (reasons.size() - MOST_LEFT_OUT) + " more paints."));
     }
   }
 }

@@ -1,5 +1,6 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -16,14 +17,14 @@ final class PaintColour {
   }
 
   /** A swatch's colour. */
-  ScreenColour of(Swatch swatch) {
-    return new ScreenColour(swatch.labUnder(light));
+  Lab of(Swatch swatch) {
+    return swatch.labUnder(light);
   }
 
   /**
    * What a paint looks like: its masstone, or a stroke over white; empty where neither is known.
    */
-  Optional<ScreenColour> of(Paint paint) {
+  Optional<Lab> of(Paint paint) {
     return paint.look().map(this::of);
   }
 }

@@ -2,7 +2,15 @@ package io.github.swatchwright.card;
 
 import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Drops;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Row;
+import io.github.swatchwright.card.CardPart.Section;
+import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.coat.Coat;
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
@@ -22,7 +30,7 @@ import java.util.Optional;
 public final class PlanCard {
   private final Plan plan;
   private final Illuminant light;
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<CardPart> blocks = new ArrayList<>();
 
   private PlanCard(Plan plan, Illuminant light) {
     this.plan = plan;
@@ -48,9 +56,11 @@ public final class PlanCard {
     if (!plan.needs().paints().isEmpty()) {
       blocks.add(needs());
     }
-    blocks.add(Note.lamp(light));
+    blocks.add(Sayings.RING);
+    blocks.add(Sayings.lamp(light));
     blocks.addAll(Sayings.notes(plan.cautions()));
-    return new Card("Plan", Label.of(plan.project().name()), blocks);
+    return new Card("Plan", Label.of(plan.project().name()), blocks)
+        .from(CardOrigin.UNKNOWN.withProject(plan.project().name()));
   }
 
   private Section calendar() {
@@ -77,7 +87,7 @@ public final class PlanCard {
       NextCards cards = plan.cards().get();
       double last = cards.cards().get(cards.cards().size() - 1).expectedDeltaE00();
       for (NextCard card : cards.cards()) {
-        facts = facts.and("Test card", Label.of(card.recipe().toMix().toText()));
+        facts = facts.and("Test card", Label.sentence(card.recipe().toMix().toText()));
       }
       facts =
           facts.and(
@@ -101,7 +111,7 @@ public final class PlanCard {
       facts =
           facts.and(
               "No primer",
-              Label.of(String.join(", ", plan.withoutPrimer()))
+              Label.sentence(String.join(", ", plan.withoutPrimer()))
                   + ": wash the plastic with soap; on bare plastic acrylic rubs off");
     }
     return facts.facts().isEmpty()
@@ -110,27 +120,26 @@ public final class PlanCard {
   }
 
   private Section section(PlanStep step) {
-    List<Block> inside = new ArrayList<>();
+    List<CardPart> inside = new ArrayList<>();
     PaintColour colours = new PaintColour(light);
     step.work().pot().ifPresent(pot -> inside.add(drops(pot)));
     step.work().ladder().ifPresent(ladder -> inside.addAll(passes(ladder, colours)));
     if (!step.kind().isClear() && !step.work().coats().isEmpty()) {
       inside.add(
-          new Colours(
-              List.of(
-                  new SwatchBlock.Named("Then", new ScreenColour(step.look().prediction().lab()))),
-              Optional.of(new IntervalRing(step.look().prediction().spread()))));
+          Colours.toDo(
+              List.of(new Named("Then", step.look().prediction().lab())),
+              step.look().prediction().spread()));
     }
     inside.add(facts(step));
-    step.advice().forEach(sentence -> inside.add(new Sentence(sentence)));
+    step.advice().forEach(sentence -> inside.add(new Sentence(Label.sentence(sentence))));
     return new Section(
         Integer.toString(step.number()),
         Label.of(step.area()) + ": " + step.kind().heading().toLowerCase(Locale.ROOT),
         inside);
   }
 
-  private static List<Block> passes(Ladder ladder, PaintColour colours) {
-    List<Block> passes = new ArrayList<>();
+  private static List<CardPart> passes(Ladder ladder, PaintColour colours) {
+    List<CardPart> passes = new ArrayList<>();
     ladder
         .letDown()
         .ifPresent(
@@ -156,7 +165,7 @@ public final class PlanCard {
         pot.parts().stream()
             .map(
                 part ->
-                    Drops.Row.of(
+                    Row.of(
                         part.drops(),
                         part.paint().name(),
                         colour(part.paint(), colours),
@@ -164,7 +173,7 @@ public final class PlanCard {
             .toList());
   }
 
-  private static Optional<ScreenColour> colour(Paint paint, PaintColour colours) {
+  private static Optional<Lab> colour(Paint paint, PaintColour colours) {
     return paint.masstone().isEmpty() ? Optional.empty() : colours.of(paint);
   }
 

@@ -1,5 +1,11 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Section;
+import io.github.swatchwright.card.CardPart.Sentence;
+import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -7,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What mixes will look like. */
 public final class PredictionCard {
@@ -23,7 +28,7 @@ public final class PredictionCard {
    * @param light the light that they were computed for
    */
   public static Card of(Map<Mix, Prediction> predictions, Illuminant light) {
-    List<Block> blocks = new ArrayList<>();
+    List<CardPart> blocks = new ArrayList<>();
     PaintColour colours = new PaintColour(light);
     Map<Mix, Prediction> shown = new LinkedHashMap<>();
     predictions.entrySet().stream()
@@ -36,21 +41,20 @@ public final class PredictionCard {
           new Sentence(
               "Mixes that are not on this card: " + (predictions.size() - MOST_MIXES) + "."));
     }
-    blocks.add(Note.lamp(light));
+    blocks.add(Sayings.RING);
+    blocks.add(Sayings.lamp(light));
     String title = predictions.size() == 1 ? "One mix" : predictions.size() + " mixes";
     return new Card("Predictions", title, blocks);
   }
 
   private static Section section(int number, Mix mix, Prediction predicted, PaintColour colours) {
-    ScreenColour colour = new ScreenColour(predicted.lab());
+    Lab colour = predicted.lab();
     return new Section(
         Integer.toString(number),
         "Dry, painted until it hides",
         List.of(
             RecipeDrops.of(mix, colours),
-            new Colours(
-                List.of(new SwatchBlock.Named("This mix", colour)),
-                Optional.of(new IntervalRing(predicted.spread()))),
+            Colours.toDo(List.of(new Named("This mix", colour)), predicted.spread()),
             Facts.none()
                 .and("Amount", Sayings.amount(mix))
                 .and("How sure", Sayings.interval(predicted.intervalDeltaE00()))));

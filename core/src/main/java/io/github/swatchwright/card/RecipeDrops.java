@@ -1,5 +1,7 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Drops;
+import io.github.swatchwright.card.CardPart.Row;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
 import java.util.ArrayList;
@@ -12,10 +14,10 @@ final class RecipeDrops {
 
   /** The drops of a recipe; pots come first. */
   static Drops of(Recipe recipe, PaintColour colours) {
-    List<Drops.Row> rows = new ArrayList<>();
+    List<Row> rows = new ArrayList<>();
     for (Recipe.PotDrops some : recipe.pots()) {
       double millilitres = some.count() * some.pot().dropMillilitres();
-      rows.add(Drops.Row.of(some.count(), some.pot().name(), Optional.empty(), millilitres));
+      rows.add(Row.of(some.count(), some.pot().name(), Optional.empty(), millilitres));
     }
     rows.addAll(of(recipe.drops(), colours).rows());
     return new Drops(rows);
@@ -34,8 +36,7 @@ final class RecipeDrops {
     return new Drops(mix.parts().stream().map(part -> row(part, colours)).toList());
   }
 
-  private static Drops.Row row(Mix.Part part, PaintColour colours) {
-    return Drops.Row.of(
-        part.drops(), part.paint().name(), colours.of(part.paint()), part.millilitres());
+  private static Row row(Mix.Part part, PaintColour colours) {
+    return Row.of(part.drops(), part.paint().name(), colours.of(part.paint()), part.millilitres());
   }
 }

@@ -1,5 +1,12 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Colours;
+import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Named;
+import io.github.swatchwright.card.CardPart.Note;
+import io.github.swatchwright.card.CardPart.Picture;
+import io.github.swatchwright.card.CardPart.Section;
+import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.AreaCoverage;
 import io.github.swatchwright.photo.PhotoColour;
@@ -28,7 +35,7 @@ public final class SampleCard {
    * @param colours the colours, in order
    */
   public static Card of(String photo, String reference, List<RegionColour> colours) {
-    List<Block> blocks = new ArrayList<>();
+    List<CardPart> blocks = new ArrayList<>();
     blocks.add(Facts.none().and("Reference", Label.of(reference)));
     colours.stream()
         .limit(MOST_COLOURS)
@@ -40,7 +47,7 @@ public final class SampleCard {
     if (isOneRegion(colours)) {
       blocks.add(together(colours));
     }
-    blocks.add(Note.lamp(Illuminant.D65));
+    blocks.add(Sayings.lamp(Illuminant.D65));
     return new Card("Colours of a photo", Label.of(photo), blocks);
   }
 
@@ -65,17 +72,15 @@ public final class SampleCard {
         "All of them",
         List.of(
             new Picture(
-                Speckle.of(first, passes, SEED).figure(),
+                Speckle.of(first, passes, SEED),
                 "In their shares of the region; not where they lie in it.")));
   }
 
   private static Section section(int number, RegionColour read) {
     PhotoColour colour = read.colour();
-    List<Block> blocks = new ArrayList<>();
+    List<CardPart> blocks = new ArrayList<>();
     blocks.add(
-        new Colours(
-            List.of(new SwatchBlock.Named("Read", new ScreenColour(colour.lab()))),
-            Optional.of(new IntervalRing(colour.spread()))));
+        new Colours(List.of(new Named("Read", colour.lab())), Optional.of(colour.spread()), false));
     blocks.add(
         Facts.none()
             .and("Region", read.region().toText() + " (x, y, width, height in pixels)")

@@ -1,10 +1,12 @@
 package io.github.swatchwright.card;
 
+import io.github.swatchwright.card.CardPart.Note;
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.difference.Verdict;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -20,11 +22,33 @@ final class Sayings {
 
   private Sayings() {}
 
+  /** The colours hold under the light that they were computed for. */
+  static Note lamp(Illuminant light) {
+    String name = Label.of(light.name());
+    return light.equals(Illuminant.D65)
+        ? new Note(
+            "Lamp",
+            "These colours are for daylight (D65). Under a lamp, paints that match may part: judge"
+                + " them by a window, dry.")
+        : new Note(
+            "Lamp",
+            "These colours are for the light "
+                + name
+                + " alone. Paints that match under it may part in daylight: look there too.");
+  }
+
   /** What the ring means. */
+  static final Note RING =
+      new Note(
+          "Ring",
+          "What the mix may dry to instead: 80 of 100 tries stay within it, lighter ones towards"
+              + " its top. A ring that looks like its middle is good news.");
+
+  /** How sure a prediction is. */
   static String interval(double deltaE00) {
     return String.format(
         Locale.ROOT,
-        "%.0f of 100 tries land within ΔE00 %.1f of it; the ring shows such colours.",
+        "%.0f of 100 tries land within ΔE00 %.1f of it.",
         100 * Prediction.INTERVAL_PROBABILITY,
         deltaE00);
   }

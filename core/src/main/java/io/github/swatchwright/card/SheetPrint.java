@@ -1,24 +1,53 @@
 package io.github.swatchwright.card;
 
-import io.github.swatchwright.sheet.Area;
 import io.github.swatchwright.sheet.SheetDrawing;
 import java.util.List;
+import java.util.Locale;
 
-/** A sheet to print, of true size: one page as SVG, or all pages as one HTML file. */
+/** A sheet to print, of true size: as a page, as SVG, or all pages as one HTML file. */
 public final class SheetPrint {
-  /** Mean width of a letter by its size. */
-  private static final double LETTER = 0.55;
-
   private SheetPrint() {}
 
+  /** A drawing of a sheet as a page. */
+  public static Page page(SheetDrawing drawing) {
+    return new Page(
+        drawing.width(),
+        drawing.height(),
+        drawing.shapes().stream().map(SheetPrint::shape).toList());
+  }
+
+  private static Page.Shape shape(SheetDrawing.Shape shape) {
+    if (shape instanceof SheetDrawing.Fill fill) {
+      return new Page.Box(
+          fill.area().left(),
+          fill.area().top(),
+          fill.area().width(),
+          fill.area().height(),
+          grey(fill.grey()));
+    }
+    if (shape instanceof SheetDrawing.Disc disc) {
+      return Page.Disc.whole(
+          disc.centre().x(), disc.centre().y(), disc.radius(), grey(disc.grey()));
+    }
+    SheetDrawing.Words words = (SheetDrawing.Words) shape;
+    return new Page.Words(
+        words.left(),
+        words.baseline(),
+        words.size(),
+        false,
+        words.text(),
+        words.most(),
+        Ink.ofPaint("#000000", ""));
+  }
+
   /** One page as an SVG picture, sized in millimetres. */
-  public static String toSvg(SheetDrawing page) {
-    return svg(page).toString() + "\n";
+  public static String toSvg(SheetDrawing drawing) {
+    return svg(drawing).with("xmlns", "http://www.w3.org/2000/svg") + "\n";
   }
 
   /** All pages as an HTML file that prints one page of paper each. */
-  public static String toHtml(List<SheetDrawing> pages) {
-    SheetDrawing first = pages.get(0);
+  public static String toHtml(List<SheetDrawing> drawings) {
+    SheetDrawing first = drawings.get(0);
     String size =
         "@page{size:"
             + Markup.number(first.width())
@@ -30,55 +59,19 @@ public final class SheetPrint {
             .add(Markup.of("meta").with("charset", "utf-8"))
             .add(Markup.of("title", "Swatch sheet"))
             .add(Markup.of("style", size));
-    Markup body = Markup.of("body").add(pages.stream().map(SheetPrint::svg).toList());
+    Markup body = Markup.of("body").add(drawings.stream().map(SheetPrint::svg).toList());
     return "<!DOCTYPE html>\n" + Markup.of("html").with("lang", "en").add(head).add(body) + "\n";
   }
 
-  private static Markup svg(SheetDrawing page) {
-    return Markup.of("svg")
-        .with("xmlns", "http://www.w3.org/2000/svg")
-        .with("width", Markup.number(page.width()) + "mm")
-        .with("height", Markup.number(page.height()) + "mm")
-        .with("viewBox", "0 0 " + Markup.number(page.width()) + " " + Markup.number(page.height()))
-        .add(rectangle(new Area(0, 0, page.width(), page.height()), 1))
-        .add(page.shapes().stream().map(SheetPrint::markup).toList());
+  private static Markup svg(SheetDrawing drawing) {
+    return PageSvg.page(page(drawing))
+        .with("font-family", "Helvetica, Arial, sans-serif")
+        .with("width", Markup.number(drawing.width()) + "mm")
+        .with("height", Markup.number(drawing.height()) + "mm");
   }
 
-  private static Markup markup(SheetDrawing.Shape shape) {
-    if (shape instanceof SheetDrawing.Fill fill) {
-      return rectangle(fill.area(), fill.grey());
-    }
-    if (shape instanceof SheetDrawing.Disc disc) {
-      return Markup.of("circle")
-          .with("cx", disc.centre().x())
-          .with("cy", disc.centre().y())
-          .with("r", disc.radius())
-          .with("fill", grey(disc.grey()));
-    }
-    SheetDrawing.Words words = (SheetDrawing.Words) shape;
-    Markup text =
-        Markup.of("text", words.text())
-            .with("x", words.left())
-            .with("y", words.baseline())
-            .with("font-size", words.size())
-            .with("font-family", "Helvetica, Arial, sans-serif");
-    // A long name is squeezed.
-    return words.text().length() * LETTER * words.size() > words.most()
-        ? text.with("textLength", words.most()).with("lengthAdjust", "spacingAndGlyphs")
-        : text;
-  }
-
-  private static Markup rectangle(Area area, double grey) {
-    return Markup.of("rect")
-        .with("x", area.left())
-        .with("y", area.top())
-        .with("width", area.width())
-        .with("height", area.height())
-        .with("fill", grey(grey));
-  }
-
-  private static String grey(double grey) {
-    String level = String.format(java.util.Locale.ROOT, "%02x", Math.round(255 * grey));
-    return "#" + level + level + level;
+  private static Ink grey(double grey) {
+    String level = String.format(Locale.ROOT, "%02x", Math.round(255 * grey));
+    return Ink.ofPaint("#" + level + level + level, "");
   }
 }

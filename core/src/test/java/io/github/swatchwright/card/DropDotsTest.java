@@ -5,34 +5,49 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DropDotsTest {
-  private static final ScreenColour RUST = new ScreenColour(Lab.ofD65(40, 25, 30));
+  private static final Lab RUST = Lab.ofD65(40, 25, 30);
 
-  private static Figure dots(double drops) {
-    return new DropDots(drops, RUST).figure();
+  private static Page.Figure figure(double drops) {
+    return new DropDots(drops, RUST).figure(0, 0, 20);
+  }
+
+  /** Without their rims. */
+  private static List<Page.Disc> dots(double drops) {
+    return figure(drops).shapes().stream()
+        .map(Page.Disc.class::cast)
+        .filter(disc -> disc.ink().isPaint())
+        .toList();
   }
 
   @Test
   void aDotIsADrop() {
-    assertThat(dots(7).shapes()).hasSize(7);
-    assertThat(dots(7).description()).isEqualTo("7 drops");
-    assertThat(dots(1).description()).isEqualTo("1 drop");
+    assertThat(dots(7)).hasSize(7).allMatch(dot -> dot.ink().hex().equals("#8F4D2E"));
+    assertThat(figure(7).description()).isEqualTo("7 drops");
+    assertThat(figure(1).description()).isEqualTo("1 drop");
   }
 
   @Test
   void tenAreARow() {
-    assertThat(dots(11).height()).isCloseTo(2 * dots(10).height(), within(1e-12));
+    assertThat(figure(11).height()).isCloseTo(2 * figure(10).height(), within(1e-12));
+    assertThat(dots(11).get(10).x()).isEqualTo(dots(11).get(0).x());
+  }
+
+  @Test
+  void fivesStandApart() {
+    double within = dots(6).get(4).x() - dots(6).get(3).x();
+    assertThat(dots(6).get(5).x() - dots(6).get(4).x()).isGreaterThan(1.3 * within);
   }
 
   @Test
   void halfADropIsHalfADot() {
-    assertThat(dots(1.5).shapes()).hasSize(2);
-    assertThat(dots(1.5).shapes().get(1))
-        .hasToString(
-            "<path class=\"dot\" d=\"M30 10L30 1.5A8.5 8.5 0 0 1 30 18.5Z\" fill=\"#8F4D2E\"></path>");
-    assertThat(dots(1.5).description()).isEqualTo("1.5 drops");
+    assertThat(dots(1.5)).hasSize(2);
+    assertThat(dots(1.5).get(0).isWhole()).isTrue();
+    assertThat(dots(1.5).get(1).to() - dots(1.5).get(1).from()).isEqualTo(0.5);
+    assertThat(figure(1.5).description()).isEqualTo("1.5 drops");
   }
 
   @Test

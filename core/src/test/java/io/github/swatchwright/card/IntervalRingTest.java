@@ -11,7 +11,8 @@ class IntervalRingTest {
 
   @Test
   void neighboursLieAroundTheColourLightestOnTop() {
-    Figure ring = new IntervalRing(ColourSpread.of(Lab.ofD65(50, 0, 0), SPREAD)).figure();
+    Page.Figure ring =
+        new IntervalRing(ColourSpread.of(Lab.ofD65(50, 0, 0), SPREAD)).figure(0, 0, 120);
     assertThat(ring.shapes()).hasSize(17);
     // L* 50 ± 2·√4.642, the square root of the 80 % point of χ² with three degrees of freedom.
     assertThat(ring.description())
@@ -25,15 +26,16 @@ class IntervalRingTest {
 
   @Test
   void aColourKnownExactlyHasARingOfItself() {
-    Figure ring = new IntervalRing(ColourSpread.of(Lab.ofD65(50, 0, 0), new double[3][3])).figure();
+    Page.Figure ring =
+        new IntervalRing(ColourSpread.of(Lab.ofD65(50, 0, 0), new double[3][3])).figure(0, 0, 120);
     assertThat(ring.shapes())
-        .allSatisfy(shape -> assertThat(shape).asString().contains("fill=\"#777777\""));
+        .allSatisfy(shape -> assertThat(((Page.Disc) shape).ink().hex()).isEqualTo("#777777"));
   }
 
   @Test
   void saysWhenNeighboursAreTooStrongForAScreen() {
     Lab strong = Lab.ofD65(50, -60, -40);
-    Figure ring = new IntervalRing(ColourSpread.of(strong, SPREAD)).figure();
+    Page.Figure ring = new IntervalRing(ColourSpread.of(strong, SPREAD)).figure(0, 0, 120);
     assertThat(ring.description()).endsWith("; some are " + ScreenColour.TOO_STRONG);
   }
 }

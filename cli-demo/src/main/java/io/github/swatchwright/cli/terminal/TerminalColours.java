@@ -16,11 +16,18 @@ public enum TerminalColours {
     }
   },
 
-  /** The 256 colours of xterm: a cube of 6 × 6 × 6, and 24 greys (from memory). */
+  /**
+   * The 256 colours of xterm: a cube of 6 × 6 × 6, and 24 greys (from memory). A colour that none
+   * of them is near is left blank: another one would mislead, and beside its own match most of all.
+   */
   INDEXED {
     @Override
     public String block(Srgb colour) {
-      return String.format(Locale.ROOT, "\u001B[48;5;%dm      \u001B[0m ", nearest(colour));
+      int nearest = nearest(colour);
+      double off = Ciede2000.deltaE(colour.toLab(), indexed(nearest).toLab());
+      return off > FARTHEST
+          ? BLANK
+          : String.format(Locale.ROOT, "\u001B[48;5;%dm      \u001B[0m ", nearest);
     }
   },
 
@@ -40,6 +47,12 @@ public enum TerminalColours {
 
   /** Terminals of 8 or 16 colours, where a nearest colour would mislead. */
   private static final Pattern FEW = Pattern.compile("dumb|linux|ansi|vt[0-9].*|cons.*|sun.*");
+
+  /** Farther off by ΔE00, colours are different ones (common practice, from memory). */
+  private static final double FARTHEST = 5;
+
+  /** As wide as a block, so that columns stay. */
+  private static final String BLANK = "       ";
 
   private static final int CUBE_BEGINS = 16;
   private static final int GREYS_BEGIN = 232;

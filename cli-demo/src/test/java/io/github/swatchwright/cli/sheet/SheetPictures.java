@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli.sheet;
 
+import io.github.swatchwright.card.SheetPrint;
 import io.github.swatchwright.sheet.Paper;
 import io.github.swatchwright.sheet.SheetDrawing;
 import java.io.IOException;
@@ -25,7 +26,8 @@ final class SheetPictures {
         new SheetCamera.Trouble(
             22, 7, 0.012, 4200, 0.75, false, 2, -1, List.of(4), longer / 2700.0, 0.006);
     SheetDrawing drawing = SheetDrawing.of(scene.layout, SheetCodes.of(scene.layout.page()));
-    Files.write(folder.resolve("sheet.pdf"), SheetPdf.of(List.of(drawing)));
+    Files.write(
+        folder.resolve("sheet.pdf"), PagePdf.of("Swatch sheet", List.of(SheetPrint.page(drawing))));
     ImageIO.write(SheetScene.print(drawing), "png", folder.resolve("sheet.png").toFile());
     Files.write(
         folder.resolve("sheet-photo.jpg"),

@@ -100,4 +100,15 @@ class TerminalTest {
     assertThat(Lines.of("unbreakable", 4)).containsExactly("unbreakable");
     assertThat(Lines.of("", 4)).isEqualTo(List.of(""));
   }
+
+  // The nearest of the 256 to this brown is a fire red; ΔE00 from 5 on is another colour (facts of
+  // common practice, from memory).
+  @Test
+  void aColourThatIsFarFromAllIndexedOnesIsLeftBlank() {
+    Srgb rust = Srgb.parse("#8A4B2A");
+    Srgb nearest = TerminalColours.indexed(TerminalColours.nearest(rust));
+    assertThat(Ciede2000.deltaE(rust.toLab(), nearest.toLab())).isGreaterThan(5);
+    assertThat(TerminalColours.INDEXED.block(rust)).isEqualTo("       ");
+    assertThat(TerminalColours.INDEXED.block(Srgb.parse("#AF5F00"))).contains("48;5;130m");
+  }
 }

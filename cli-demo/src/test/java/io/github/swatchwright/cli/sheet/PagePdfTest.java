@@ -2,6 +2,7 @@ package io.github.swatchwright.cli.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.swatchwright.card.SheetPrint;
 import io.github.swatchwright.sheet.Paper;
 import io.github.swatchwright.sheet.SheetDrawing;
 import io.github.swatchwright.sheet.SheetLayout;
@@ -17,7 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class SheetPdfTest {
+class PagePdfTest {
   private static final double DPI = 254;
 
   /** Pixels of the rendering for a millimetre. */
@@ -28,7 +29,9 @@ class SheetPdfTest {
   void theSheetIsOfTrueSizeByItsNumbersAndWhenRendered(Paper paper) throws IOException {
     SheetPage page = SheetPage.of(paper, List.of("Yellow oxide", "Жёлтый", "=White:5, Red:1"));
     SheetLayout layout = SheetLayout.of(page);
-    byte[] pdf = SheetPdf.of(List.of(SheetDrawing.of(layout, SheetCodes.of(page))));
+    byte[] pdf =
+        PagePdf.of(
+            "Swatch sheet", List.of(SheetPrint.page(SheetDrawing.of(layout, SheetCodes.of(page)))));
     try (PDDocument document = Loader.loadPDF(pdf)) {
       double width = document.getPage(0).getMediaBox().getWidth() / 72 * 25.4;
       double height = document.getPage(0).getMediaBox().getHeight() / 72 * 25.4;
