@@ -124,12 +124,17 @@ final class PotAdditions {
       cups =
           drops.stream()
               .map(some -> Cup.of(paints, some))
-              .sorted(Comparator.comparingDouble(this::hopeless))
+              .map(cup -> new Weighed(cup, hopeless(cup)))
+              .sorted(Comparator.comparingDouble(Weighed::hopeless))
               .limit(CUPS)
+              .map(Weighed::cup)
               .toList();
     }
     return cups;
   }
+
+  /** A clean pot and what it costs about: that is worked out once, not at each comparison. */
+  private record Weighed(Cup cup, double hopeless) {}
 
   /** What a clean pot costs about. */
   private double hopeless(Cup cup) {
