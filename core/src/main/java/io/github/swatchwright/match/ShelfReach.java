@@ -7,6 +7,7 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.PaintChoice;
+import io.github.swatchwright.search.Screening;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -113,6 +114,9 @@ public record ShelfReach(List<GridColour> grid, List<Lab> mixes, List<Gap> gaps)
     double nearest = Double.MAX_VALUE;
     double nearestMix = Double.MAX_VALUE;
     for (MixCloud.Point point : points) {
+      if (Screening.isBeyond(target, point.lab(), nearestMix)) {
+        continue;
+      }
       double deltaE00 = Ciede2000.deltaE(target, point.lab());
       nearest = Math.min(nearest, deltaE00);
       if (point.paints().size() > 1 && deltaE00 < nearestMix) {

@@ -109,7 +109,7 @@ public final class Screening {
    * |R_T|/2, where R_T lies in [−√3, 0]. When neither colour has a negative b, their mean hue is
    * 85° or more from 275°, and |R_T| at most 2 · sin(2 · 30° · exp(−3.4²)), that is 2.1e-5.
    */
-  static boolean isBeyond(Lab target, Lab lab, double limit) {
+  public static boolean isBeyond(Lab target, Lab lab, double limit) {
     double l = target.l() - lab.l();
     double byLightness = l / MixColour.LARGEST_SL;
     double squared = byLightness * byLightness;
