@@ -162,7 +162,7 @@ final class CalibrateCommand implements Command {
     write(shelf, calibration, Optional.of(named));
     shared.give(
         output,
-        () -> CalibrationJson.toText(calibration, named),
+        () -> CalibrationJson.of(calibration, named),
         () -> {
           print(calibration, out);
           print(named);
@@ -171,7 +171,7 @@ final class CalibrateCommand implements Command {
 
   private void give(Shelf shelf, Calibration calibration, NewFile out) {
     write(shelf, calibration, Optional.empty());
-    shared.give(output, () -> CalibrationJson.toText(calibration), () -> print(calibration, out));
+    shared.give(output, () -> CalibrationJson.of(calibration), () -> print(calibration, out));
   }
 
   private void write(Shelf shelf, Calibration calibration, Optional<NextCards> named) {
@@ -222,7 +222,7 @@ final class CalibrateCommand implements Command {
 
   private void name(NextCards named) {
     card.write(output, shared, () -> CalibrationCard.of(named, shared.light()));
-    shared.give(output, () -> NextCardsJson.toText(named), () -> print(named));
+    shared.give(output, () -> NextCardsJson.of(named), () -> print(named));
   }
 
   private NextCards nextCards(Shelf shelf, CardErrors errors) {

@@ -152,7 +152,7 @@ final class CoatCommand implements Command {
     card.write(output, shared, () -> CoatCard.of(all, SEED, shared.light()));
     shared.give(
         output,
-        () -> CoatJson.toText(all, shared.light()),
+        () -> CoatJson.of(all),
         () -> {
           new CoatText(output, shared.light()).print(all);
           LastTime lastTime = LastTime.of(shared);

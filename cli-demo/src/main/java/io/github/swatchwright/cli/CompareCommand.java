@@ -52,7 +52,7 @@ final class CompareCommand implements Command {
     card.write(output, shared, () -> ComparisonCard.of(a, b, difference, shared.light()));
     shared.give(
         output,
-        () -> ComparisonJson.toText(a, b, difference, shared.light()),
+        () -> ComparisonJson.of(a, b, difference, shared.light()),
         () -> print(a, b, difference));
   }
 

@@ -102,7 +102,7 @@ final class CorrectCommand implements Command {
     Optional<CardSet> cards = Optional.ofNullable(cardsFile).map(file -> learn(pot, seen, file));
     shared.give(
         output,
-        () -> CorrectionJson.toText(pot, correction, shared.light()),
+        () -> CorrectionJson.of(pot, correction),
         () -> {
           apart.ifPresent(this::print);
           new CorrectionText(output).print(correction);

@@ -153,7 +153,7 @@ final class LadderCommand implements Command {
     }
     shared.give(
         output,
-        () -> LadderJson.toText(ladder, shared.light()),
+        () -> LadderJson.of(ladder),
         () -> {
           new LadderText(output, shared.light()).print(ladder);
           LastTime lastTime = LastTime.of(shared);

@@ -159,7 +159,7 @@ final class MatchCommand implements Command {
     card.write(output, shared, () -> MatchCard.of(result, shared.light()));
     shared.give(
         output,
-        () -> MatchJson.toText(result, shared.light()),
+        () -> MatchJson.of(result),
         () -> new MatchText(output, shared.light()).print(result));
   }
 

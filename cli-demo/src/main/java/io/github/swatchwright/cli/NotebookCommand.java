@@ -113,13 +113,13 @@ final class NotebookCommand implements Command {
             on.shelfName(),
             on.shelfHash(),
             output.typed().arguments(),
-            Trials.toText(tried));
+            Trials.json(tried).toText());
     output
         .files()
         .append("NOTEBOOK", Objects.requireNonNull(file), path -> Notebook.at(path).append(entry));
     shared.give(
         output,
-        () -> Trials.toText(tried),
+        () -> Trials.json(tried),
         () -> output.line("Written down for entry %d: %s", tried.on(), tried.inWords()));
   }
 

@@ -52,8 +52,8 @@ record NotebookLearning(Output output, SharedOptions shared, PhotoReference refe
         output,
         () ->
             correction
-                .map(some -> CorrectionJson.toText(found.mix(), some, shared.light()))
-                .orElseGet(() -> CardsJson.toText(cards)),
+                .map(some -> CorrectionJson.of(found.mix(), some))
+                .orElseGet(() -> CardsJson.of(cards)),
         () -> {
           output.line("Card %d: %s", cards.cards().size(), found.mix().toText());
           output.line("Written to %s; 'swatchwright calibrate' learns from it.", file);

@@ -14,7 +14,7 @@ import java.util.List;
  */
 record NotebookList(Output output, SharedOptions shared) {
   void all(Notebook.Contents contents) {
-    shared.give(output, () -> NotebookListJson.toText(contents), () -> print(contents));
+    shared.give(output, () -> NotebookListJson.of(contents), () -> print(contents));
   }
 
   private void print(Notebook.Contents contents) {
@@ -38,7 +38,7 @@ record NotebookList(Output output, SharedOptions shared) {
   void show(int number, NotebookEntry entry) {
     shared.give(
         output,
-        () -> NotebookListJson.toText(number, entry),
+        () -> NotebookListJson.of(number, entry),
         () -> {
           output.line("Asked    %s (UTC)", head(entry));
           output.line("Shelf    %s, SHA-256 %s", entry.shelfName(), entry.shelfHash());
@@ -51,7 +51,7 @@ record NotebookList(Output output, SharedOptions shared) {
     List<Trials.Remembered> found = Trials.of(contents).find(words);
     shared.give(
         output,
-        () -> Trials.toText(found),
+        () -> Trials.json(found),
         () -> {
           found.forEach(
               one ->

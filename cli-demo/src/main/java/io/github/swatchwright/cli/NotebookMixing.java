@@ -75,7 +75,7 @@ record NotebookMixing(Output output, SharedOptions shared, CardOption card) {
     card.write(output, shared, () -> NotebookPages.again(entry, again, shared.light()));
     shared.give(
         output,
-        () -> AgainJson.toText(again, changed, shared.light()),
+        () -> AgainJson.of(again, changed, shared.light()),
         () -> {
           print(entry, all, again, changed);
           if (take) {

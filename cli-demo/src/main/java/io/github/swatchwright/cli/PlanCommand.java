@@ -107,7 +107,7 @@ final class PlanCommand implements Command {
     card.write(output, shared, () -> PlanCard.of(plan, shared.light()));
     shared.give(
         output,
-        () -> PlanJson.toText(plan, shared.light()),
+        () -> PlanJson.of(plan),
         () -> new PlanText(output, plan, LastTime.of(shared)).print());
   }
 

@@ -110,7 +110,7 @@ final class ReachCommand implements Command {
     card.write(output, shared, () -> ReachCard.of(result, shared.light()));
     shared.give(
         output,
-        () -> ReinforcementJson.toText(result, shared.light()),
+        () -> ReinforcementJson.of(result),
         () -> print(result, offered.name()));
   }
 

@@ -126,7 +126,7 @@ final class SampleCommand implements Command {
     }
     shared.give(
         output,
-        () -> SampleJson.toText(file.toString(), reader.reference(), colours),
+        () -> SampleJson.of(file.toString(), reader.reference(), colours),
         () -> {
           output.line("Reference: %s", reader.reference());
           colours.forEach(this::print);

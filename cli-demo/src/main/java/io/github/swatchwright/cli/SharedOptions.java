@@ -7,9 +7,9 @@ import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.file.NotebookFile;
 import io.github.swatchwright.exchange.CsvText;
 import io.github.swatchwright.exchange.GimpPalette;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
-import io.github.swatchwright.json.ResultTable;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -94,26 +94,26 @@ final class SharedOptions {
   }
 
   /** Gives a command's result in the form that was asked for. */
-  void give(Output output, Supplier<String> jsonText, Runnable words) {
+  void give(Output output, Supplier<JsonResult> result, Runnable words) {
     if (json) {
-      output.json(jsonText.get());
+      output.json(result.get().toText());
     } else {
       words.run();
     }
     if (tableFile != null) {
-      output.files().write("--table", tableFile, table(tableFile, jsonText.get()));
+      output.files().write("--table", tableFile, table(tableFile, result.get()));
     }
     if (notebookFile != null) {
-      writeDown(notebookFile, output, jsonText.get());
+      writeDown(notebookFile, output, result.get().toText());
     }
   }
 
   /** The result in the format that the file's ending names. */
-  private static String table(NewFile file, String result) {
+  private static String table(NewFile file, JsonResult result) {
     return switch (file.ending()) {
-      case "csv" -> CsvText.toText(ResultTable.of(result).records());
-      case "gpl" -> GimpPalette.toText("Swatchwright", ResultTable.of(result).colours());
-      default -> result;
+      case "csv" -> CsvText.toText(result.toTable().records());
+      case "gpl" -> GimpPalette.toText("Swatchwright", result.toTable().colours());
+      default -> result.toText();
     };
   }
 

@@ -162,7 +162,7 @@ final class SheetCommand implements Command {
     if (drawn != null) {
       output.files().write("--picture", drawn, SeenPicture.png(pages));
     }
-    shared.give(output, () -> SheetReadingJson.toText(readings), () -> tell(readings, to, cards));
+    shared.give(output, () -> SheetReadingJson.of(readings), () -> tell(readings, to, cards));
   }
 
   /** Whether the sheet was printed for that shelf; one for another shelf is refused. */

@@ -128,7 +128,7 @@ final class ShelfCommand implements Command {
     card.write(output, shared, () -> ShelfCard.of(report, reach, shared.light()));
     shared.give(
         output,
-        () -> ShelfReportJson.toText(report, reach, shared.light()),
+        () -> ShelfReportJson.of(report, reach, shared.light()),
         () -> {
           print(report);
           reach.ifPresent(this::print);
@@ -172,7 +172,7 @@ final class ShelfCommand implements Command {
     card.write(output, shared, () -> ShelfCard.of(report, Optional.empty(), shared.light()));
     shared.give(
         output,
-        () -> ShelfReportJson.toText(report, shared.light()),
+        () -> ShelfReportJson.of(report, shared.light()),
         () -> {
           report.problems().forEach(problem -> output.line("Note: %s.", problem));
           output.line("%d paints written to %s.", report.paints().size(), file);

@@ -2,12 +2,14 @@ package io.github.swatchwright.calibrate;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What to add to a pot that came out wrong.
  *
+ * @param light the light that colours are seen under
  * @param now how far the measured pot is from the target, ΔE00
  * @param additions what to add, one paint after the other; empty when nothing helps, or nothing is
  *     needed
@@ -21,6 +23,7 @@ import java.util.Optional;
  *     takes fewer drops and should come as near; where not, it comes nearer by 1 at least
  */
 public record Correction(
+    Illuminant light,
     double now,
     List<Addition> additions,
     Lab predicted,

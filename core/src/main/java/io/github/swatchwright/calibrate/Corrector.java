@@ -158,7 +158,8 @@ public final class Corrector {
                           : other.expectedDeltaE00() <= expected
                               && other.recipe().total() < best.total())
               .isPresent();
-      return new Correction(now, additions, best.lab, best.deltaE00, expected, fresh, afresh);
+      return new Correction(
+          light.illuminant(), now, additions, best.lab, best.deltaE00, expected, fresh, afresh);
     }
 
     private Medium medium() {

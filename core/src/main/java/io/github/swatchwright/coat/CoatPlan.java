@@ -2,6 +2,7 @@ package io.github.swatchwright.coat;
 
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -14,6 +15,7 @@ import java.util.Set;
  * Everything about coats over a base: how they look, what their media do to each other, what they
  * take, and what to paint next.
  *
+ * @param light the light that colours are seen under
  * @param base what lies below
  * @param basePrediction how that looks
  * @param ends the pre-highlight that the steps were looked at over
@@ -26,6 +28,7 @@ import java.util.Set;
  * @param chipping which of the coats is worn off in places, when one is
  */
 public record CoatPlan(
+    Illuminant light,
     Base base,
     Prediction basePrediction,
     PreHighlight ends,
@@ -46,6 +49,7 @@ public record CoatPlan(
   /** How some coats will look, and what their media do to each other. */
   public static CoatPlan of(CoatPredictor predictor, Base base, List<Coat> coats) {
     return new CoatPlan(
+        predictor.light().illuminant(),
         base,
         predictor.predict(base),
         predictor.preHighlight(),
@@ -84,7 +88,7 @@ public record CoatPlan(
       Optional<BasePlan> under,
       Optional<Chipping> worn) {
     return new CoatPlan(
-        base, basePrediction, ends, scaleLightening, steps, order, take, next, under, worn);
+        light, base, basePrediction, ends, scaleLightening, steps, order, take, next, under, worn);
   }
 
   /** How a coat is worn off, step by step; empty for the coats that aren't. */

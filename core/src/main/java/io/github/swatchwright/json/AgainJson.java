@@ -15,14 +15,14 @@ public final class AgainJson {
   private AgainJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param mixes what is mixed again
    * @param shelfChanged whether the shelf is another than it was then
    * @param light the light that it was computed for
    */
-  public static String toText(List<MixedAgain> mixes, boolean shelfChanged, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(List<MixedAgain> mixes, boolean shelfChanged, Illuminant light) {
+    return new JsonResult(
         json -> {
           json.writeStringField("light", light.name());
           json.writeBooleanField("shelfChanged", shelfChanged);

@@ -22,18 +22,18 @@ import java.util.Optional;
 public final class CalibrationJson {
   private CalibrationJson() {}
 
-  /** The result as a JSON object. */
-  public static String toText(Calibration calibration) {
-    return toText(calibration, Optional.empty());
+  /** The result as JSON. */
+  public static JsonResult of(Calibration calibration) {
+    return of(calibration, Optional.empty());
   }
 
   /** The result as a JSON object, with the cards to paint {@code next}. */
-  public static String toText(Calibration calibration, NextCards next) {
-    return toText(calibration, Optional.of(next));
+  public static JsonResult of(Calibration calibration, NextCards next) {
+    return of(calibration, Optional.of(next));
   }
 
-  private static String toText(Calibration calibration, Optional<NextCards> next) {
-    return JsonOutput.object(
+  private static JsonResult of(Calibration calibration, Optional<NextCards> next) {
+    return new JsonResult(
         json -> {
           JsonOutput.objects(
               json,

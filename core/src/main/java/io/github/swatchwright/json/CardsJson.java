@@ -159,6 +159,11 @@ public final class CardsJson {
     return JsonOutput.document(json -> write(json, cards));
   }
 
+  /** The same as a result of a command. */
+  public static JsonResult of(CardSet cards) {
+    return new JsonResult(json -> write(json, cards));
+  }
+
   private static void write(JsonGenerator json, CardSet cards) throws IOException {
     HEAD.write(json);
     JsonOutput.list(json, "cards", cards.cards(), card -> write(json, card));

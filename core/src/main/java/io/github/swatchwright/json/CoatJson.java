@@ -13,7 +13,6 @@ import io.github.swatchwright.coat.Wait;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.PaintAmount;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.Observer;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.io.IOException;
@@ -45,16 +44,15 @@ public final class CoatJson {
   private CoatJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param plan the coats
-   * @param light the light that they were computed for
    */
-  public static String toText(CoatPlan plan, Illuminant light) {
-    TristimulusWeights weights = TristimulusWeights.of(light, Observer.CIE_1931);
-    return JsonOutput.object(
+  public static JsonResult of(CoatPlan plan) {
+    TristimulusWeights weights = TristimulusWeights.of(plan.light(), Observer.CIE_1931);
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", plan.light().name());
           writeBase(json, plan);
           json.writeObjectFieldStart("preHighlight");
           ColourJson.write(json, "darkest", plan.ends().darkest().labUnder(weights));

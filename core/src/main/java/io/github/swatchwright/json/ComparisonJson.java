@@ -12,16 +12,16 @@ public final class ComparisonJson {
   private ComparisonJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param reference the colour that is compared with
    * @param sample the colour that is compared
    * @param difference sample minus reference
    * @param light the light that both were computed for
    */
-  public static String toText(
+  public static JsonResult of(
       Lab reference, Lab sample, ColourDifference difference, Illuminant light) {
-    return JsonOutput.object(
+    return new JsonResult(
         json -> {
           json.writeStringField("light", light.name());
           ColourJson.write(json, "reference", reference);

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.FreshPot;
 import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -19,16 +18,15 @@ public final class CorrectionJson {
   private CorrectionJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param pot what was in the pot
    * @param correction the result
-   * @param light the light that it was computed for
    */
-  public static String toText(Mix pot, Correction correction, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(Mix pot, Correction correction) {
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", correction.light().name());
           Rounded.field(json, "now", correction.now());
           JsonOutput.objects(
               json,

@@ -11,7 +11,6 @@ import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.List;
 
@@ -43,15 +42,14 @@ public final class LadderJson {
   private LadderJson() {}
 
   /**
-   * The ladder as a JSON object.
+   * The ladder as JSON.
    *
    * @param ladder what was planned
-   * @param light the light that it was planned for
    */
-  public static String toText(Ladder ladder, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(Ladder ladder) {
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", ladder.light().name());
           json.writeBooleanField("separate", ladder.pot().separate());
           json.writeNumberField("use", ladder.pot().use());
           Rounded.field(json, "evenStep", ladder.evenStep());

@@ -8,7 +8,6 @@ import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.List;
 
@@ -39,15 +38,14 @@ public final class MatchJson {
   private MatchJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param result what was found
-   * @param light the light that it was computed for
    */
-  public static String toText(MatchResult result, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(MatchResult result) {
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", result.light().name());
           ColourJson.write(json, "target", result.target());
           if (result.request().insteadOf().isPresent()) {
             write(json, result.request().insteadOf().get());

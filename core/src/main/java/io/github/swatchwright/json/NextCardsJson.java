@@ -12,9 +12,9 @@ import java.io.IOException;
 public final class NextCardsJson {
   private NextCardsJson() {}
 
-  /** The cards as a JSON object. */
-  public static String toText(NextCards next) {
-    return JsonOutput.object(json -> write(json, next));
+  /** The cards as JSON. */
+  public static JsonResult of(NextCards next) {
+    return new JsonResult(json -> write(json, next));
   }
 
   static void write(JsonGenerator json, NextCards next) throws IOException {

@@ -8,8 +8,8 @@ public final class NotebookListJson {
   private NotebookListJson() {}
 
   /** All entries, without what was found. */
-  public static String toText(Notebook.Contents contents) {
-    return JsonOutput.object(
+  public static JsonResult of(Notebook.Contents contents) {
+    return new JsonResult(
         json -> {
           json.writeArrayFieldStart("entries");
           int number = 1;
@@ -31,8 +31,8 @@ public final class NotebookListJson {
   }
 
   /** One entry with all that was found. */
-  public static String toText(int number, NotebookEntry entry) {
-    return JsonOutput.object(
+  public static JsonResult of(int number, NotebookEntry entry) {
+    return new JsonResult(
         json -> {
           write(json, number, entry);
           json.writeFieldName("found");

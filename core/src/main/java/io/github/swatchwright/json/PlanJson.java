@@ -8,7 +8,6 @@ import io.github.swatchwright.plan.Look;
 import io.github.swatchwright.plan.Needs;
 import io.github.swatchwright.plan.Plan;
 import io.github.swatchwright.plan.PlanStep;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.Optional;
 
@@ -38,15 +37,14 @@ public final class PlanJson {
   private PlanJson() {}
 
   /**
-   * The plan as a JSON object.
+   * The plan as JSON.
    *
    * @param plan what was planned
-   * @param light the light that it was planned for
    */
-  public static String toText(Plan plan, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(Plan plan) {
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", plan.light().name());
           json.writeStringField("project", plan.project().name());
           JsonOutput.list(json, "steps", plan.steps(), step -> write(json, step));
           writeAreas(json, plan);

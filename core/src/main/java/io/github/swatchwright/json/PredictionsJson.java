@@ -21,13 +21,13 @@ public final class PredictionsJson {
   public record Entry(Mix mix, Prediction prediction) {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param entries the mixes, in the order they were asked for
    * @param light the light that they were computed for
    */
-  public static String toText(List<Entry> entries, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(List<Entry> entries, Illuminant light) {
+    return new JsonResult(
         json -> {
           json.writeStringField("light", light.name());
           JsonOutput.objects(

@@ -3,7 +3,6 @@ package io.github.swatchwright.json;
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.match.Addition;
 import io.github.swatchwright.match.Reinforcement;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 
 /**
@@ -24,15 +23,14 @@ public final class ReinforcementJson {
   private ReinforcementJson() {}
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param result what was found
-   * @param light the light that it was computed for
    */
-  public static String toText(Reinforcement result, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(Reinforcement result) {
+    return new JsonResult(
         json -> {
-          json.writeStringField("light", light.name());
+          json.writeStringField("light", result.light().name());
           json.writeArrayFieldStart("targets");
           for (int i = 0; i < result.targets().size(); i++) {
             json.writeStartObject();

@@ -34,14 +34,8 @@ public record ResultTable(
     colours = List.copyOf(colours);
   }
 
-  /**
-   * The table of a result.
-   *
-   * @param result a JSON object as the result classes of this package write it
-   * @throws JsonInputException when it isn't one
-   */
-  public static ResultTable of(String result) {
-    JsonElement root = JsonDocument.parse(result, "the result");
+  /** The table of a result as the result classes of this package write it. */
+  static ResultTable of(JsonElement root) {
     List<Map<String, String>> rows = new ArrayList<>();
     for (JsonElement item : items(root)) {
       Map<String, String> row = new LinkedHashMap<>();

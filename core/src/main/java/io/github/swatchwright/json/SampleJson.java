@@ -108,14 +108,14 @@ public final class SampleJson {
   }
 
   /**
-   * The result as a JSON object.
+   * The result as JSON.
    *
    * @param photo what the photo is called
    * @param reference what the colours were corrected by, in words
    * @param colours the colours, in the order they were asked for
    */
-  public static String toText(String photo, String reference, List<RegionColour> colours) {
-    return JsonOutput.object(
+  public static JsonResult of(String photo, String reference, List<RegionColour> colours) {
+    return new JsonResult(
         json -> {
           json.writeStringField("photo", OneLine.of(photo));
           json.writeStringField("reference", reference);

@@ -17,8 +17,8 @@ public final class SheetReadingJson {
   private SheetReadingJson() {}
 
   /** The pages as one JSON object. */
-  public static String toText(List<SheetReading> pages) {
-    return JsonOutput.object(
+  public static JsonResult of(List<SheetReading> pages) {
+    return new JsonResult(
         json -> {
           JsonOutput.objects(
               json,

@@ -18,24 +18,24 @@ public final class ShelfReportJson {
   private ShelfReportJson() {}
 
   /**
-   * The report as a JSON object.
+   * The report as JSON.
    *
    * @param report the report
    * @param light the light that it was made for
    */
-  public static String toText(ShelfReport report, Illuminant light) {
-    return toText(report, Optional.empty(), light);
+  public static JsonResult of(ShelfReport report, Illuminant light) {
+    return of(report, Optional.empty(), light);
   }
 
   /**
-   * The report and the shelf's reach as a JSON object.
+   * The report and the shelf's reach as JSON.
    *
    * @param report the report
    * @param reach what the shelf can be mixed to, when that is known
    * @param light the light that both were made for
    */
-  public static String toText(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
-    return JsonOutput.object(
+  public static JsonResult of(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
+    return new JsonResult(
         json -> {
           json.writeStringField("name", report.name());
           json.writeStringField("light", light.name());

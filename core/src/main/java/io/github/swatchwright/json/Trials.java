@@ -77,8 +77,8 @@ public final class Trials {
   }
 
   /** The trial as the result of an entry. */
-  public static String toText(Trial trial) {
-    return JsonOutput.object(
+  public static JsonResult json(Trial trial) {
+    return new JsonResult(
         json -> {
           JsonOutput.text(json, "tried", trial.tried());
           json.writeNumberField("on", trial.on());
@@ -120,8 +120,8 @@ public final class Trials {
   }
 
   /** Those trials as JSON: a list {@code trials}. */
-  public static String toText(List<Remembered> trials) {
-    return JsonOutput.object(
+  public static JsonResult json(List<Remembered> trials) {
+    return new JsonResult(
         json -> {
           JsonOutput.objects(
               json,

@@ -3,12 +3,14 @@ package io.github.swatchwright.ladder;
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Shades in even steps, and the passes that they are painted in.
  *
+ * @param light the light that colours are seen under
  * @param rungs first painted first
  * @param from the wanted colour of the first end
  * @param to the wanted colour of the last end
@@ -21,6 +23,7 @@ import java.util.Optional;
  * @param warnings what to know before mixing
  */
 public record Ladder(
+    Illuminant light,
     List<Rung> rungs,
     Lab from,
     Lab to,
@@ -42,7 +45,8 @@ public record Ladder(
 
   /** The same with other warnings. */
   Ladder withWarnings(List<LadderWarning> known) {
-    return new Ladder(rungs, from, to, pot, letDown, baseShare, base, look, wantedLook, known);
+    return new Ladder(
+        light, rungs, from, to, pot, letDown, baseShare, base, look, wantedLook, known);
   }
 
   /** The mean ΔE00 between neighbouring rungs that are mixed in the pot. */

@@ -58,6 +58,7 @@ final class LadderWriter {
             .look(Arrays.copyOf(coverages, trials.size()));
     Ladder bare =
         new Ladder(
+            light.illuminant(),
             rungs,
             pots.from(),
             pots.to(),

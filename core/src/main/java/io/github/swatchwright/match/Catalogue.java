@@ -173,6 +173,7 @@ public final class Catalogue {
       }
       additions.sort(Comparator.comparingDouble(Addition::meanDeltaE00));
       return new Reinforcement(
+          light.illuminant(),
           targets,
           without,
           additions.subList(0, Math.min(count, additions.size())),

@@ -1,13 +1,15 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The recipes that a shelf offers for a target, and what is missing when none is near.
  *
- * @param target the wanted colour under the chosen light
+ * @param light the light that colours are seen under
+ * @param target the wanted colour under that light
  * @param request what was asked for
  * @param recipes proposals; sets of ingredients in the order of their best scores, and each set's
  *     recipes together
@@ -20,6 +22,7 @@ import java.util.Optional;
  * @param leftOut paints that aren't used, each with its reason
  */
 public record MatchResult(
+    Illuminant light,
     Lab target,
     MatchRequest request,
     List<RankedRecipe> recipes,

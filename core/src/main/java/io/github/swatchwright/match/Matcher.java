@@ -121,6 +121,7 @@ public final class Matcher {
     double nearest = nearest(weighed).deltaE00();
     Weighed closest = nearest(inOrder.isEmpty() ? weighed : inOrder);
     return new MatchResult(
+        light.illuminant(),
         weighing.lab(),
         request,
         bestOfEachSet(inOrder, request).stream().map(weighing::shown).toList(),

@@ -4,6 +4,7 @@ import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.coat.Caution;
 import io.github.swatchwright.coat.Coat;
 import io.github.swatchwright.coat.Thinner;
+import io.github.swatchwright.spectrum.Illuminant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Set;
 /**
  * A model's steps in order.
  *
+ * @param light the light that colours are seen under
  * @param project what was wanted
  * @param steps in the order of work, those that are done first
  * @param needs what is needed from now on
@@ -19,6 +21,7 @@ import java.util.Set;
  * @param cards test cards that are worth painting first; empty when none was asked for or helps
  */
 public record Plan(
+    Illuminant light,
     Project project,
     List<PlanStep> steps,
     Needs needs,

@@ -68,6 +68,7 @@ public final class Planner {
     }
     List<PlanStep> steps = now.steps();
     return new Plan(
+        light.illuminant(),
         project,
         steps,
         new NeedsCount(tools.clearCoats()).of(steps),

@@ -100,6 +100,7 @@ class CardsTest {
         Matcher.of(OPTICS, TristimulusWeights.D65)
             .match(MatchRequest.of(GREEN).withMostDrops(8).withAlternatives(50));
     return new MatchResult(
+        found.light(),
         found.target(),
         found.request(),
         found.recipes(),

@@ -12,7 +12,6 @@ import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.Shade;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.List;
@@ -31,7 +30,7 @@ class LadderJsonTest {
                     new Shade.OfMix(Mix.parse("Quay-mud brown", SHELF)),
                     3));
     List<LadderJson.ReadRung> read =
-        LadderJson.parseRungs(LadderJson.toText(ladder, Illuminant.D65), "ladder", SHELF);
+        LadderJson.parseRungs(LadderJson.of(ladder).toText(), "ladder", SHELF);
 
     assertThat(read).hasSize(3);
     for (int i = 0; i < 3; i++) {

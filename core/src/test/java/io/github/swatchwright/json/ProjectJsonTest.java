@@ -18,7 +18,6 @@ import io.github.swatchwright.plan.Plan;
 import io.github.swatchwright.plan.Planner;
 import io.github.swatchwright.plan.Project;
 import io.github.swatchwright.plan.Task;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoProject;
 import io.github.swatchwright.testdata.DemoShelf;
@@ -132,7 +131,7 @@ class ProjectJsonTest {
                 project.withStarts(LocalDate.of(2026, 12, 5)),
                 List.of(new Done(1, Optional.of(new Done.Measured(new Swatch.OfLab(SEEN))))));
 
-    JsonElement json = JsonDocument.parse(PlanJson.toText(plan, Illuminant.D65), "plan");
+    JsonElement json = JsonDocument.parse(PlanJson.of(plan).toText(), "plan");
     List<JsonElement> steps = items(json, "steps");
     assertThat(steps).hasSize(plan.steps().size());
     assertThat(field(steps.get(0), "done").truth()).isTrue();

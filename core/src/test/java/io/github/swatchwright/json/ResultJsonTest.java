@@ -41,11 +41,12 @@ class ResultJsonTest {
   @Test
   void aComparisonIsRoundedToFourDecimalsAndHasNoMinusZero() {
     assertThat(
-            ComparisonJson.toText(
-                Lab.ofD65(50, 0, 0),
-                Lab.ofD65(51.00004, 0, 0),
-                new ColourDifference(0.98765432, 1.00004, -1e-9, 0),
-                Illuminant.D65))
+            ComparisonJson.of(
+                    Lab.ofD65(50, 0, 0),
+                    Lab.ofD65(51.00004, 0, 0),
+                    new ColourDifference(0.98765432, 1.00004, -1e-9, 0),
+                    Illuminant.D65)
+                .toText())
         .isEqualTo(
             """
             {
@@ -76,9 +77,10 @@ class ResultJsonTest {
                 Lab.ofD65(50, -90, 20), new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}));
 
     String text =
-        PredictionsJson.toText(
-            List.of(new PredictionsJson.Entry(Mix.parse("White:1.50, Red", SHELF), beyond)),
-            Illuminant.LED_B3);
+        PredictionsJson.of(
+                List.of(new PredictionsJson.Entry(Mix.parse("White:1.50, Red", SHELF), beyond)),
+                Illuminant.LED_B3)
+            .toText();
 
     assertThat(text)
         .contains("\"light\" : \"LED-B3\"", "\"mix\" : \"White:1.5, Red:1\"")
@@ -91,8 +93,7 @@ class ResultJsonTest {
   void recipesOfAMatchReadBack() {
     MatchResult result = match(Lab.ofD65(60, 5, 2));
 
-    List<Recipe> read =
-        MatchJson.parseRecipes(MatchJson.toText(result, Illuminant.D65), "match", SHELF);
+    List<Recipe> read = MatchJson.parseRecipes(MatchJson.of(result).toText(), "match", SHELF);
 
     assertThat(read)
         .isNotEmpty()
@@ -101,8 +102,8 @@ class ResultJsonTest {
 
   @Test
   void aTargetOutOfReachSaysWhatIsMissing() {
-    String far = MatchJson.toText(match(Lab.ofD65(50, -50, 0)), Illuminant.D65);
-    String near = MatchJson.toText(match(Lab.ofD65(95, 0, 0)), Illuminant.D65);
+    String far = MatchJson.of(match(Lab.ofD65(50, -50, 0))).toText();
+    String near = MatchJson.of(match(Lab.ofD65(95, 0, 0))).toText();
 
     assertThat(far).contains("\"reachable\" : false", "\"missing\" : {", "\"directions\" : [ \"");
     assertThat(near).contains("\"reachable\" : true").doesNotContain("missing");

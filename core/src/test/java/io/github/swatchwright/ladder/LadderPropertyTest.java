@@ -9,7 +9,6 @@ import io.github.swatchwright.json.LadderJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.paint.Paint;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.HashMap;
 import java.util.List;
@@ -107,8 +106,7 @@ class LadderPropertyTest {
 
   private static void assertReadsBack(Ladder ladder, RandomLadders.Case asked) {
     List<LadderJson.ReadRung> read =
-        LadderJson.parseRungs(
-            LadderJson.toText(ladder, Illuminant.D65), "written", asked.optics().shelf());
+        LadderJson.parseRungs(LadderJson.of(ladder).toText(), "written", asked.optics().shelf());
     assertThat(read).hasSameSizeAs(ladder.rungs());
     for (int i = 0; i < read.size(); i++) {
       assertThat(read.get(i).add()).isEqualTo(ladder.rungs().get(i).add());

@@ -63,7 +63,7 @@ class WishesTest {
       assertThat(ranked.score()).isCloseTo(ranked.expectedDeltaE00() - bonus, within(1e-12));
     }
     assertThat(result.recipes().stream().map(RankedRecipe::score).toList()).isSorted();
-    String text = MatchJson.toText(result, Illuminant.D65);
+    String text = MatchJson.of(result).toText();
     assertThat(text).contains("\"pot\" : \"Red oxide:5, Yellow oxide:3\"");
     assertThat(MatchJson.parseRecipes(text, "match", SHELF))
         .isEqualTo(result.recipes().stream().map(RankedRecipe::recipe).toList());

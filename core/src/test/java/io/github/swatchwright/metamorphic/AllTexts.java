@@ -34,8 +34,9 @@ final class AllTexts {
         ShelfJson.toText(shelf),
         ShelfCsv.toText(shelf),
         GimpPalette.toText(shelf),
-        PredictionsJson.toText(
-            List.of(new PredictionsJson.Entry(mix, predictor.predict(mix))), Illuminant.D65),
+        PredictionsJson.of(
+                List.of(new PredictionsJson.Entry(mix, predictor.predict(mix))), Illuminant.D65)
+            .toText(),
         mix.toText(),
         Mix.parse(mix.toText(), read).toText(),
         Lab.parse(lab.toText()).toText(),

@@ -16,7 +16,6 @@ import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.HashMap;
 import java.util.List;
@@ -160,7 +159,7 @@ class RecipesAskedOtherwiseTest {
               MixPredictor.of(ShelfOptics.estimate(asked.shelf), TristimulusWeights.D65);
           List<Recipe> read =
               MatchJson.parseRecipes(
-                  MatchJson.toText(asked.result, Illuminant.D65), "read", asked.shelf);
+                  MatchJson.of(asked.result).toText(), "read", asked.shelf);
           assertThat(read).hasSameSizeAs(asked.result.recipes());
           for (int i = 0; i < read.size(); i++) {
             assertThat(predictor.predict(read.get(i)))

@@ -41,7 +41,7 @@ class EvidenceLadderTest {
       // Four fifths are meant; the first rung's statement is false, and may hold less often.
       assertThat(rungs.get(rung).held()).isBetween(0.74, 0.86);
     }
-    // The bound that the design asks for.
+    // The bound that is aimed at.
     assertThat(rungs.get(4).median()).isLessThanOrEqualTo(0.65 * rungs.get(0).median());
     assertThat(rungs.get(4).p90()).isLessThanOrEqualTo(0.65 * rungs.get(0).p90());
   }
