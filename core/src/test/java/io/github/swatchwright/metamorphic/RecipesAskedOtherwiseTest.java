@@ -158,8 +158,7 @@ class RecipesAskedOtherwiseTest {
           MixPredictor predictor =
               MixPredictor.of(ShelfOptics.estimate(asked.shelf), TristimulusWeights.D65);
           List<Recipe> read =
-              MatchJson.parseRecipes(
-                  MatchJson.of(asked.result).toText(), "read", asked.shelf);
+              MatchJson.parseRecipes(MatchJson.of(asked.result).toText(), "read", asked.shelf);
           assertThat(read).hasSameSizeAs(asked.result.recipes());
           for (int i = 0; i < read.size(); i++) {
             assertThat(predictor.predict(read.get(i)))
