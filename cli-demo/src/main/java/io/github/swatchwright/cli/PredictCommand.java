@@ -47,8 +47,7 @@ final class PredictCommand implements Command {
     List<PredictionsJson.Entry> entries =
         wanted.stream().map(mix -> new PredictionsJson.Entry(mix, predictor.predict(mix))).toList();
     card.write(output, shared, () -> PredictionCard.of(byMix(entries), shared.light()));
-    shared.give(
-        output, () -> PredictionsJson.of(entries, shared.light()), () -> print(entries));
+    shared.give(output, () -> PredictionsJson.of(entries, shared.light()), () -> print(entries));
   }
 
   private static Map<Mix, Prediction> byMix(List<PredictionsJson.Entry> entries) {

@@ -108,10 +108,7 @@ final class ReachCommand implements Command {
                     .withChoice(choice.of(shelf))
                     .best(targets, paints, maxDrops, alternatives, progress));
     card.write(output, shared, () -> ReachCard.of(result, shared.light()));
-    shared.give(
-        output,
-        () -> ReinforcementJson.of(result),
-        () -> print(result, offered.name()));
+    shared.give(output, () -> ReinforcementJson.of(result), () -> print(result, offered.name()));
   }
 
   private void print(Reinforcement result, String name) {
