@@ -47,9 +47,25 @@ record LockedLines(Path file, int mostBytes) {
     try {
       writeAll(channel, ByteBuffer.wrap(bytes.toByteArray()), end);
       channel.force(true);
+      if (end == 0) {
+        forceFolder();
+      }
     } catch (IOException e) {
       takeBack(channel, end, e);
       throw e;
+    }
+  }
+
+  /** Forces a new file's name to the disk: without it, a power cut would lose the whole file. */
+  private void forceFolder() throws IOException {
+    FileChannel folder;
+    try {
+      folder = FileChannel.open(file.toAbsolutePath().resolveSibling(""), StandardOpenOption.READ);
+    } catch (IOException e) {
+      return; // Some systems don't open folders, and have nothing to force.
+    }
+    try (folder) {
+      folder.force(true);
     }
   }
 

@@ -23,14 +23,19 @@ final class FaultyChannel extends FileChannel {
     int write(ByteBuffer bytes) throws IOException;
   }
 
-  private int write(ByteBuffer bytes, Write write) throws IOException {
+  private int write(ByteBuffer bytes, long position, Write write) throws IOException {
     try {
       Faults.call("write", path);
-    } catch (IOException e) {
+    } catch (IOException | Error e) {
       part(bytes, bytes.remaining() / 2, write);
       throw e;
     }
-    return Faults.writesLittle() ? part(bytes, 1, write) : write.write(bytes);
+    ByteBuffer content = bytes.duplicate();
+    int written = Faults.writesLittle() ? part(bytes, 1, write) : write.write(bytes);
+    byte[] copy = new byte[written];
+    content.get(copy);
+    Faults.changed(new DiskChange.Written(path, position, copy));
+    return written;
   }
 
   private static int part(ByteBuffer bytes, int count, Write write) throws IOException {
@@ -60,12 +65,12 @@ final class FaultyChannel extends FileChannel {
 
   @Override
   public int write(ByteBuffer bytes) throws IOException {
-    return write(bytes, real::write);
+    return write(bytes, real.position(), real::write);
   }
 
   @Override
   public int write(ByteBuffer bytes, long position) throws IOException {
-    return write(bytes, some -> real.write(some, position));
+    return write(bytes, position, some -> real.write(some, position));
   }
 
   @Override
@@ -94,6 +99,7 @@ final class FaultyChannel extends FileChannel {
   public FileChannel truncate(long size) throws IOException {
     Faults.call("truncate", path);
     real.truncate(size);
+    Faults.changed(new DiskChange.Cut(path, size));
     return this;
   }
 
@@ -101,6 +107,7 @@ final class FaultyChannel extends FileChannel {
   public void force(boolean metaData) throws IOException {
     Faults.call("force", path);
     real.force(metaData);
+    Faults.changed(new DiskChange.Forced(path));
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.nio.file.CopyOption;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileStore;
 import java.nio.file.FileSystem;
+import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -69,8 +70,12 @@ public final class FaultyProvider extends FileSystemProvider {
       Path path, Set<? extends OpenOption> options, FileAttribute<?>... attributes)
       throws IOException {
     Faults.call("open", path);
-    return new FaultyChannel(
-        path.toString(), real.newFileChannel(unwrap(path), options, attributes));
+    boolean isNew = Files.notExists(unwrap(path), LinkOption.NOFOLLOW_LINKS);
+    FileChannel channel = real.newFileChannel(unwrap(path), options, attributes);
+    if (isNew) {
+      Faults.changed(new DiskChange.Made(path.toString()));
+    }
+    return new FaultyChannel(path.toString(), channel);
   }
 
   @Override
@@ -89,6 +94,7 @@ public final class FaultyProvider extends FileSystemProvider {
   public void delete(Path path) throws IOException {
     Faults.call("delete", path);
     real.delete(unwrap(path));
+    Faults.changed(new DiskChange.Deleted(path.toString()));
   }
 
   @Override
@@ -101,6 +107,7 @@ public final class FaultyProvider extends FileSystemProvider {
   public void move(Path from, Path to, CopyOption... options) throws IOException {
     Faults.call("move", to);
     real.move(unwrap(from), unwrap(to), options);
+    Faults.changed(new DiskChange.Moved(from.toString(), to.toString()));
   }
 
   @Override
