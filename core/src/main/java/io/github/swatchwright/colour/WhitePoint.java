@@ -1,6 +1,7 @@
 package io.github.swatchwright.colour;
 
 import io.github.swatchwright.argument.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The tristimulus values of the perfect diffuser under some light: what a {@link Lab} is relative
@@ -40,6 +41,21 @@ public record WhitePoint(double xn, double yn, double zn) {
   /** This white as a colour relative to itself. */
   public Xyz toXyz() {
     return new Xyz(xn, yn, zn, this);
+  }
+
+  /** Written out, since every difference of two colours asks for it. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || (other instanceof WhitePoint that
+            && Double.compare(xn, that.xn) == 0
+            && Double.compare(yn, that.yn) == 0
+            && Double.compare(zn, that.zn) == 0);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Double.hashCode(xn) + Double.hashCode(yn)) + Double.hashCode(zn);
   }
 
   @Override

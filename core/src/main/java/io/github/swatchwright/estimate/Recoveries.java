@@ -1,11 +1,11 @@
 package io.github.swatchwright.estimate;
 
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.RecoveredReflectance;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 
 /**
@@ -13,26 +13,35 @@ import java.util.Map;
  * surface asks for them first, and the estimate of each paint again. For one thread.
  */
 final class Recoveries {
-  private final Map<Saunderson, ReflectanceRecovery> under = new HashMap<>();
-  private final Map<Seen, RecoveredReflectance> known = new HashMap<>();
+  private final Map<Swatch, Recovered> latest = new IdentityHashMap<>();
+  private ReflectanceRecovery recovery =
+      new ReflectanceRecovery(TristimulusWeights.D65, Saunderson.NONE);
+  private Saunderson surface = Saunderson.NONE;
 
   /**
-   * A colour seen through a surface.
+   * What was recovered of a swatch.
    *
-   * @param colour under D65
-   * @param surface between paint and air
+   * @param k1 of the surface
+   * @param k2 of the surface
+   * @param reflectance the smoothest
    */
-  private record Seen(Lab colour, Saunderson surface) {}
-
-  /** The smoothest reflectance that has a colour under D65 through the surface. */
-  RecoveredReflectance of(Lab colour, Saunderson surface) {
-    return known.computeIfAbsent(new Seen(colour, surface), this::recover);
+  private record Recovered(double k1, double k2, RecoveredReflectance reflectance) {
+    boolean isUnder(Saunderson surface) {
+      return k1 == surface.k1() && k2 == surface.k2();
+    }
   }
 
-  private RecoveredReflectance recover(Seen seen) {
-    return under
-        .computeIfAbsent(
-            seen.surface, surface -> new ReflectanceRecovery(TristimulusWeights.D65, surface))
-        .recover(seen.colour);
+  /** The smoothest reflectance that has a swatch's colour under D65 through a surface. */
+  RecoveredReflectance of(Swatch swatch, Saunderson through) {
+    Recovered known = latest.get(swatch);
+    if (known == null || !known.isUnder(through)) {
+      if (surface.k1() != through.k1() || surface.k2() != through.k2()) {
+        surface = through;
+        recovery = new ReflectanceRecovery(TristimulusWeights.D65, through);
+      }
+      known = new Recovered(through.k1(), through.k2(), recovery.recover(swatch.lab()));
+      latest.put(swatch, known);
+    }
+    return known.reflectance;
   }
 }

@@ -83,7 +83,7 @@ final class ShelfSurface {
     }
     double lower = surface.k1();
     while (lower > LEAST_K1
-        && !recoveries.of(masstone.lab(), new Saunderson(lower, surface.k2())).attainable()) {
+        && !recoveries.of(masstone, new Saunderson(lower, surface.k2())).attainable()) {
       lower *= STEP_DOWN;
     }
     return lower > LEAST_K1 ? lower : surface.k1();

@@ -40,7 +40,7 @@ final class SwatchEvidence {
     double[] internal =
         masstone instanceof Swatch.OfReflectance
             ? masstone.reflectance().toArray()
-            : recoveries.of(masstone.lab(), surface).internal().toArray();
+            : recoveries.of(masstone, surface).internal().toArray();
     double[] z = new double[Bands.COUNT];
     for (int band = 0; band < z.length; band++) {
       z[band] =
