@@ -1,11 +1,11 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.Illumination;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
-import io.github.swatchwright.photo.Shade;
+import io.github.swatchwright.photo.RegionShade;
 import io.github.swatchwright.photo.ShadeSearch;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +19,7 @@ import java.util.Locale;
  * @param references where the references are
  */
 record PhotoReader(
-    Photo photo, Illumination light, Correction correction, List<Region> references) {
+    Photo photo, Illumination light, PhotoCorrection correction, List<Region> references) {
 
   /** A region as one colour. */
   PhotoColour colour(Region region) {
@@ -27,7 +27,7 @@ record PhotoReader(
   }
 
   /** The shades that a region consists of. */
-  List<Shade> shades(Region region, ShadeSearch search) {
+  List<RegionShade> shades(Region region, ShadeSearch search) {
     return search.in(photo, region, light, correction);
   }
 

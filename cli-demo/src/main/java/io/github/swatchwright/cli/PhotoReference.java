@@ -6,13 +6,13 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.photo.BesideCorrection;
 import io.github.swatchwright.photo.Chart;
 import io.github.swatchwright.photo.ChartCorrection;
-import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.GreyCorrection;
 import io.github.swatchwright.photo.Illumination;
 import io.github.swatchwright.photo.KnownPatch;
 import io.github.swatchwright.photo.NeutralPatch;
 import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -62,7 +62,7 @@ final class PhotoReference {
   /** Reads a photo by these references; a patch of known colour may be a paint of the shelf. */
   PhotoReader reader(Photo photo, Shelf shelf) {
     Illumination light = plainAreas.isEmpty() ? Illumination.even() : light(photo);
-    Correction correction = correction(photo, light);
+    PhotoCorrection correction = correction(photo, light);
     String text = beside;
     if (text != null) {
       correction = besideKnown(correction, knownPatch(text, photo, light, shelf));
@@ -70,7 +70,7 @@ final class PhotoReference {
     return new PhotoReader(photo, light, correction, places(photo));
   }
 
-  private static Correction besideKnown(Correction correction, KnownPatch patch) {
+  private static PhotoCorrection besideKnown(PhotoCorrection correction, KnownPatch patch) {
     return named("--beside", () -> BesideCorrection.of(correction, patch));
   }
 
@@ -108,7 +108,7 @@ final class PhotoReference {
     return places;
   }
 
-  private Correction correction(Photo photo, Illumination light) {
+  private PhotoCorrection correction(Photo photo, Illumination light) {
     String file = chart;
     if (file != null) {
       if (!greys.isEmpty()) {
@@ -123,7 +123,7 @@ final class PhotoReference {
     return GreyCorrection.of(greys.stream().map(text -> patch(text, photo, light)).toList());
   }
 
-  private static Correction chart(String text, Photo photo, Illumination light) {
+  private static PhotoCorrection chart(String text, Photo photo, Illumination light) {
     if (text.lastIndexOf('@') < 1) {
       throw new IllegalArgumentException(
           "--chart: '" + text + "' is not of the form FILE@x,y,w,h, a file and where the chart is");

@@ -18,14 +18,14 @@ import java.util.Locale;
  * known patch's error e is observed with its own variance v. A colour is moved by −(c/v)·e, and its
  * variance loses c²/v. A patch of quite another colour so changes next to nothing.
  */
-public final class BesideCorrection implements Correction {
+public final class BesideCorrection implements PhotoCorrection {
   /** Farther off than so many standard deviations, the patch must be another one. */
   private static final double MOST_DEVIATIONS = 5;
 
   /** Photos have tails: no deviation of a grey counts as less than this here. */
   private static final double LEAST_DEVIATION = 3;
 
-  private final Correction base;
+  private final PhotoCorrection base;
   private final ErrorModel errors;
   private final Lab known;
   private final Lab seen;
@@ -33,7 +33,7 @@ public final class BesideCorrection implements Correction {
   private final double[] patchDeviations;
   private final double[] patchShareable;
 
-  private BesideCorrection(Correction base, KnownPatch patch) {
+  private BesideCorrection(PhotoCorrection base, KnownPatch patch) {
     this.base = base;
     known = patch.known();
     errors = ErrorModel.of(base);
@@ -55,7 +55,7 @@ public final class BesideCorrection implements Correction {
    * @param patch the known patch
    * @throws IllegalArgumentException when the patch is seen so far off that it must be another one
    */
-  public static BesideCorrection of(Correction base, KnownPatch patch) {
+  public static BesideCorrection of(PhotoCorrection base, KnownPatch patch) {
     BesideCorrection beside = new BesideCorrection(base, patch);
     beside.requirePlausible(patch);
     return beside;

@@ -21,7 +21,7 @@ import org.apache.commons.math3.linear.SingularMatrixException;
  * CIELAB, by the slope of the cube root. How good it is, and which of the two is better, is told by
  * leaving out each patch in turn and predicting it from the others.
  */
-public final class ChartCorrection implements Correction {
+public final class ChartCorrection implements PhotoCorrection {
   /** Fewer patches can't tell a fit from chance. */
   public static final int FEWEST_PATCHES = 12;
 

@@ -36,7 +36,7 @@ record ErrorModel(double lightness, double neutral, double common, double reach)
   private static final double OWN_NEUTRAL = 0.2;
 
   /** The errors of two patches beside each other, corrected so. */
-  static ErrorModel of(Correction correction) {
+  static ErrorModel of(PhotoCorrection correction) {
     if (correction instanceof ChartCorrection chart) {
       return chart.error();
     }

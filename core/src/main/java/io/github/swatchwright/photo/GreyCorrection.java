@@ -11,7 +11,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * linear light. Three or more patches that span at least {@value #LEAST_SPAN} to 1 also fit a tone
  * curve, a power of each channel, by least squares of logarithms.
  */
-public final class GreyCorrection implements Correction {
+public final class GreyCorrection implements PhotoCorrection {
   private static final double LEAST_SPAN = 4;
   private static final int FEWEST_FOR_CURVE = 3;
 

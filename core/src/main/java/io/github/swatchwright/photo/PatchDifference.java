@@ -24,7 +24,8 @@ public record PatchDifference(Lab one, Lab other, ColourSpread spread) {
    * @param one a patch
    * @param other another of the same photo
    */
-  public static PatchDifference of(Correction correction, RegionSample one, RegionSample other) {
+  public static PatchDifference of(
+      PhotoCorrection correction, RegionSample one, RegionSample other) {
     Lab first = correction.colour(one).lab();
     Lab second = correction.colour(other).lab();
     ErrorModel errors = ErrorModel.of(correction);

@@ -21,7 +21,7 @@ public record RegionColour(Region region, PhotoColour colour, double share) {
   }
 
   /** One shade of several in a region. */
-  public static RegionColour of(Region region, Shade shade) {
+  public static RegionColour of(Region region, RegionShade shade) {
     return new RegionColour(region, shade.colour(), shade.share());
   }
 }

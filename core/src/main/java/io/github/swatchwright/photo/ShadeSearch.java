@@ -57,7 +57,7 @@ public record ShadeSearch(OptionalInt count, long seed) {
 
   /** Cells of one shade. */
   private record Group(List<Point> points, LinearRgb mean, Lab lab) {
-    static Group of(List<Point> points, Correction correction) {
+    static Group of(List<Point> points, PhotoCorrection correction) {
       double r = 0;
       double g = 0;
       double b = 0;
@@ -85,7 +85,8 @@ public record ShadeSearch(OptionalInt count, long seed) {
    * @param correction what corrects its colours
    * @throws IllegalArgumentException when too few pixels tell a colour
    */
-  public List<Shade> in(Photo photo, Region region, Illumination light, Correction correction) {
+  public List<RegionShade> in(
+      Photo photo, Region region, Illumination light, PhotoCorrection correction) {
     RegionSampler sampler = new RegionSampler(region, photo.space());
     RegionCells cells = new RegionCells(region, photo.space());
     photo.read(region, new BothRows(sampler, cells));
@@ -104,7 +105,7 @@ public record ShadeSearch(OptionalInt count, long seed) {
         .toList();
   }
 
-  private List<Group> fewest(List<Point> points, Correction correction) {
+  private List<Group> fewest(List<Point> points, PhotoCorrection correction) {
     List<Group> groups = List.of(Group.of(points, correction));
     for (int k = 2; k <= MOST_BY_ITSELF && wellShare(groups, points.size()) < WELL_SHARE; k++) {
       groups = clustered(points, k, correction);
@@ -123,7 +124,7 @@ public record ShadeSearch(OptionalInt count, long seed) {
     return well / all;
   }
 
-  private List<Group> clustered(List<Point> points, int k, Correction correction) {
+  private List<Group> clustered(List<Point> points, int k, PhotoCorrection correction) {
     KMeansPlusPlusClusterer<Point> clusterer =
         new KMeansPlusPlusClusterer<>(
             Math.min(k, points.size()),
@@ -139,7 +140,7 @@ public record ShadeSearch(OptionalInt count, long seed) {
   }
 
   /** Joins the two closest again and again, until all can be told apart. */
-  private static List<Group> merged(List<Group> apart, Correction correction) {
+  private static List<Group> merged(List<Group> apart, PhotoCorrection correction) {
     List<Group> groups = new ArrayList<>(apart);
     while (true) {
       double closest = UNSEEN;
@@ -164,7 +165,8 @@ public record ShadeSearch(OptionalInt count, long seed) {
     }
   }
 
-  private static Shade shade(Group group, int all, PixelShares shares, Correction correction) {
+  private static RegionShade shade(
+      Group group, int all, PixelShares shares, PhotoCorrection correction) {
     long crushed = group.points().stream().filter(point -> point.cell().crushed()).count();
     double n = group.points().size();
     PixelShares own =
@@ -176,6 +178,6 @@ public record ShadeSearch(OptionalInt count, long seed) {
             shares.stray(),
             crushed / n * shares.used());
     List<LinearRgb> lights = group.points().stream().map(point -> point.cell().light()).toList();
-    return new Shade(correction.colour(group.mean(), lights, own), n / all);
+    return new RegionShade(correction.colour(group.mean(), lights, own), n / all);
   }
 }

@@ -5,9 +5,9 @@ import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.photo.Chart;
 import io.github.swatchwright.photo.ChartCorrection;
 import io.github.swatchwright.photo.ChartPatch;
-import io.github.swatchwright.photo.Correction;
 import io.github.swatchwright.photo.GreyCorrection;
 import io.github.swatchwright.photo.NeutralPatch;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.PixelShares;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSample;
@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** From light relative to the bare paper to colours under daylight. */
-record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPaper) {
+record SheetCorrection(PhotoCorrection correction, LinearRgb paperAs, boolean fromPaper) {
   /** A card may lie a little beside its place: only the middle of it is read. */
   private static final double CARD_EDGE = 0.2;
 
@@ -41,7 +41,7 @@ record SheetCorrection(Correction correction, LinearRgb paperAs, boolean fromPap
         throw new IllegalArgumentException(
             "there is no grey card on its place: it looks like the paper about it");
       }
-      Correction correction =
+      PhotoCorrection correction =
           GreyCorrection.of(List.of(neutral(cells.common(base).rgb(), grey.luminance())));
       return new SheetCorrection(correction, one, false);
     }

@@ -62,7 +62,7 @@ class IlluminationTest {
 
   private static double[] errors(ArgbPhoto photo, LinearRgb[] colours, Illumination light) {
     RegionSample card = light.sample(photo, new Region(5, 5, 20, 20));
-    Correction correction = GreyCorrection.of(List.of(new NeutralPatch(card, 50)));
+    PhotoCorrection correction = GreyCorrection.of(List.of(new NeutralPatch(card, 50)));
     double[] errors = new double[colours.length];
     for (int i = 0; i < errors.length; i++) {
       Region region = new Region(i % 4 * 50 + 32, i / 4 * 50 + 32, 16, 16);
@@ -116,7 +116,7 @@ class IlluminationTest {
     return new ArgbPhoto(DemoPhoto.WIDTH, DemoPhoto.HEIGHT, DemoPhoto.argb(false), RgbSpace.SRGB);
   }
 
-  private static Correction card(ArgbPhoto photo, Illumination light) {
+  private static PhotoCorrection card(ArgbPhoto photo, Illumination light) {
     RegionSample card = light.sample(photo, new Region(510, 56, 76, 76));
     return GreyCorrection.of(List.of(new NeutralPatch(card, 18)));
   }
@@ -131,7 +131,7 @@ class IlluminationTest {
   void theShadesOfTheRustAreFound() {
     ArgbPhoto photo = demo();
     Illumination light = Illumination.fittedTo(photo, WALLS);
-    List<Shade> shades =
+    List<RegionShade> shades =
         new ShadeSearch(OptionalInt.empty(), 1)
             .in(photo, new Region(40, 180, 140, 180), light, card(photo, light));
     for (Material material :
@@ -147,7 +147,7 @@ class IlluminationTest {
       double share =
           shades.stream()
               .filter(shade -> nearest(shade) == material)
-              .mapToDouble(Shade::share)
+              .mapToDouble(RegionShade::share)
               .sum();
       // Speckled edges are mixtures, and go to either neighbour.
       assertThat(share)
@@ -156,7 +156,7 @@ class IlluminationTest {
     }
   }
 
-  private static Material nearest(Shade shade) {
+  private static Material nearest(RegionShade shade) {
     return Arrays.stream(Material.values())
         .min(
             Comparator.comparingDouble(

@@ -48,7 +48,7 @@ class ShadeSearchTest {
     return new ArgbPhoto(SIDE, SIDE, argb, RgbSpace.SRGB);
   }
 
-  private static void assertShade(Shade shade, String colour, double share) {
+  private static void assertShade(RegionShade shade, String colour, double share) {
     // A mean of some thousand pixels errs by a hundredth of their grain; clamping at 0 adds a bit.
     assertThat(Ciede2000.deltaE(shade.colour().lab(), Srgb.parse(colour).toLab())).isLessThan(0.7);
     // Of 4,096 cells drawn from 6,400, two standard deviations are 0.012.
@@ -58,7 +58,7 @@ class ShadeSearchTest {
   @Test
   void findsTheShadesThatAreThereAndTheirShares() {
     List<String> rust = List.of("#6B3A26", "#A4552A", "#4A3A34", "#C98A4B");
-    List<Shade> shades =
+    List<RegionShade> shades =
         BY_ITSELF.in(patches(rust, 45, 30, 15, 10), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(4);
@@ -66,12 +66,12 @@ class ShadeSearchTest {
     assertShade(shades.get(1), "#A4552A", 0.30);
     assertShade(shades.get(2), "#4A3A34", 0.15);
     assertShade(shades.get(3), "#C98A4B", 0.10);
-    assertThat(shades.stream().mapToDouble(Shade::share).sum()).isCloseTo(1, within(1e-12));
+    assertThat(shades.stream().mapToDouble(RegionShade::share).sum()).isCloseTo(1, within(1e-12));
   }
 
   @Test
   void grainAloneIsOneShade() {
-    List<Shade> shades =
+    List<RegionShade> shades =
         BY_ITSELF.in(patches(List.of("#8A4B2A"), 100), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(1);
@@ -83,7 +83,7 @@ class ShadeSearchTest {
   @Test
   void shadesThatOneCantTellApartAreOne() {
     List<String> close = List.of("#8A4B2A", "#8C4D2B", "#3C5A78");
-    List<Shade> shades =
+    List<RegionShade> shades =
         new ShadeSearch(OptionalInt.of(3), 1)
             .in(patches(close, 40, 30, 30), ALL, Illumination.even(), new NoReference());
 
@@ -94,7 +94,7 @@ class ShadeSearchTest {
   @Test
   void highlightsAreNoShade() {
     List<String> glint = List.of("#8A4B2A", "#FFFFFF");
-    List<Shade> shades =
+    List<RegionShade> shades =
         BY_ITSELF.in(patches(glint, 75, 25), ALL, Illumination.even(), new NoReference());
 
     assertThat(shades).hasSize(1);
@@ -107,8 +107,8 @@ class ShadeSearchTest {
     ArgbPhoto photo = patches(List.of("#6B3A26", "#A4552A", "#C98A4B"), 50, 30, 20);
     ShadeSearch five = new ShadeSearch(OptionalInt.of(5), 3);
 
-    List<Shade> once = five.in(photo, ALL, Illumination.even(), new NoReference());
-    List<Shade> again = five.in(photo, ALL, Illumination.even(), new NoReference());
+    List<RegionShade> once = five.in(photo, ALL, Illumination.even(), new NoReference());
+    List<RegionShade> again = five.in(photo, ALL, Illumination.even(), new NoReference());
     assertThat(again.stream().map(shade -> shade.colour().lab()).toList())
         .isEqualTo(once.stream().map(shade -> shade.colour().lab()).toList());
   }

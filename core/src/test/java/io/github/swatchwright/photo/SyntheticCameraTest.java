@@ -96,7 +96,7 @@ class SyntheticCameraTest {
       readable(photo, i)
           .ifPresent(sample -> chart.add(new ChartPatch(sample.mean(), truth(scene, sample))));
     }
-    Map<String, Correction> corrections = new LinkedHashMap<>();
+    Map<String, PhotoCorrection> corrections = new LinkedHashMap<>();
     corrections.put("none", new NoReference());
     corrections.put("grey", GreyCorrection.of(List.of(new NeutralPatch(card, 18))));
     corrections.put("chart", ChartCorrection.of(chart));

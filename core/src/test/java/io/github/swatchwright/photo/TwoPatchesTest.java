@@ -119,7 +119,7 @@ class TwoPatchesTest {
       readable(photo, i).ifPresent(sample -> chart.add(new ChartPatch(sample.mean(), truth)));
     }
     RegionSample card = readable(photo, CARD).orElseThrow();
-    Map<String, Correction> corrections = new LinkedHashMap<>();
+    Map<String, PhotoCorrection> corrections = new LinkedHashMap<>();
     corrections.put("none", new NoReference());
     corrections.put("grey", GreyCorrection.of(List.of(new NeutralPatch(card, 18))));
     corrections.put("chart", ChartCorrection.of(chart));
@@ -133,7 +133,7 @@ class TwoPatchesTest {
   }
 
   private static void pair(
-      Map<String, Correction> corrections,
+      Map<String, PhotoCorrection> corrections,
       RegionSample one,
       RegionSample other,
       Lab truth,
@@ -152,7 +152,8 @@ class TwoPatchesTest {
             truthOfOther.b() + KNOWN * random.nextGaussian());
     corrections.forEach(
         (name, correction) -> {
-          Correction beside = BesideCorrection.of(correction, new KnownPatch(other, known, KNOWN));
+          PhotoCorrection beside =
+              BesideCorrection.of(correction, new KnownPatch(other, known, KNOWN));
           for (String key : List.of(name + " " + pairs, name)) {
             FIGURES
                 .computeIfAbsent(key, none -> new Figures())

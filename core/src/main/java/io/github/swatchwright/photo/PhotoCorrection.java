@@ -6,7 +6,7 @@ import io.github.swatchwright.mix.ColourSpread;
 import java.util.List;
 
 /** What turns a photo's colours into those that the things in it have under daylight. */
-public sealed interface Correction
+public sealed interface PhotoCorrection
     permits NoReference, GreyCorrection, ChartCorrection, BesideCorrection {
 
   /** The corrected colour, in linear light. */

@@ -8,9 +8,9 @@ import io.github.swatchwright.argument.Require;
  * @param colour the colour, with the texture within it and the shares of the region's pixels
  * @param share its part of the region's area, among pixels that tell a colour; above 0 to 1
  */
-public record Shade(PhotoColour colour, double share) {
+public record RegionShade(PhotoColour colour, double share) {
   /** Refuses a share outside 0 to 1. */
-  public Shade {
+  public RegionShade {
     Require.within("share", share, 0, 1);
   }
 }
