@@ -1,7 +1,6 @@
 package io.github.swatchwright.colour;
 
 import io.github.swatchwright.argument.Require;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The tristimulus values of the perfect diffuser under some light: what a {@link Lab} is relative
@@ -45,7 +44,7 @@ public record WhitePoint(double xn, double yn, double zn) {
 
   /** Written out, since every difference of two colours asks for it. */
   @Override
-  public boolean equals(@Nullable Object other) {
+  public boolean equals(Object other) {
     return this == other
         || (other instanceof WhitePoint that
             && Double.compare(xn, that.xn) == 0
