@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
+import io.github.swatchwright.optics.DrawdownFormula;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.OpticalConstants;
@@ -140,7 +141,7 @@ class DrawdownBeliefTest {
       double r0 =
           (white * overBlack - black * overWhite)
               / (white - black - white * black * (overWhite - overBlack));
-      double q = io.github.swatchwright.optics.Drawdown.of(r0, overWhite, white).q();
+      double q = DrawdownFormula.of(r0, overWhite, white).q();
       // An instrument's error of 0.05 in L* is 0.5 % of a dark reflectance, 1 % of q.
       assertThat(found.k(band) / found.s(band)).isCloseTo(q, within(0.02 * q + 1e-4));
     }

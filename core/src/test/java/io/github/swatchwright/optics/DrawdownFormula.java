@@ -3,13 +3,13 @@ package io.github.swatchwright.optics;
 import io.github.swatchwright.argument.Require;
 
 /**
- * What one film drawn over black and over white tells in one band (Kubelka 1948; Judd and
- * Wyszecki). Internal reflectances.
+ * What one film drawn over black and over white says in one band, in closed form: a second way to
+ * what the estimate finds by search (Kubelka 1948; Judd and Wyszecki). Internal reflectances.
  *
  * @param q K/S of the film
  * @param sx its scattering power S·X
  */
-public record Drawdown(double q, double sx) {
+public record DrawdownFormula(double q, double sx) {
 
   /**
    * Solves a = ½[R + (R0 − R + Rg) / (R0·Rg)] and SX = (1/b)·artanh[b·R0 / (1 − a·R0)].
@@ -20,7 +20,7 @@ public record Drawdown(double q, double sx) {
    * @throws IllegalArgumentException when no film gives these reflectances, or the film hides the
    *     base to the last digit, so that nothing says how thick it is
    */
-  public static Drawdown of(double r0, double r, double rg) {
+  public static DrawdownFormula of(double r0, double r, double rg) {
     Require.positive("r0", r0);
     Require.within("r0", r0, 0, Math.nextDown(1.0));
     Require.positive("rg", rg);
@@ -43,7 +43,7 @@ public record Drawdown(double q, double sx) {
               + rg
               + " hides fully: its thickness can't be told");
     }
-    return new Drawdown(a - 1, sx);
+    return new DrawdownFormula(a - 1, sx);
   }
 
   private static double artanh(double t) {

@@ -10,14 +10,15 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
-class DrawdownTest {
+class DrawdownFormulaTest {
 
   @Property
   void drawdownOfAFilmGivesTheFilmBack(
       @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 5) double q,
       @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 1.5) double sx) {
     Film film = new Film(q, 1, sx);
-    Drawdown solved = Drawdown.of(film.reflectanceOverBlack(), film.reflectanceOver(0.8), 0.8);
+    DrawdownFormula solved =
+        DrawdownFormula.of(film.reflectanceOverBlack(), film.reflectanceOver(0.8), 0.8);
     // Relative; the difference over black and white holds few digits for a film that nearly hides.
     assertThat(solved.q() / q).isCloseTo(1, within(1e-6));
     assertThat(solved.sx() / sx).isCloseTo(1, within(1e-6));
@@ -31,7 +32,7 @@ class DrawdownTest {
     double r = film.reflectanceOver(0.8);
     // Rounding may leave a just below 1, which no film has; then the refusal is the right answer.
     try {
-      Drawdown solved = Drawdown.of(r0, r, 0.8);
+      DrawdownFormula solved = DrawdownFormula.of(r0, r, 0.8);
       assertThat(solved.q()).isCloseTo(0, within(1e-12));
       assertThat(solved.sx() / sx).isCloseTo(1, within(1e-6));
     } catch (IllegalArgumentException refused) {
@@ -42,10 +43,10 @@ class DrawdownTest {
   @Test
   void reflectancesThatNoFilmHasAreRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Drawdown.of(0.5, 0.99, 0.8))
+        .isThrownBy(() -> DrawdownFormula.of(0.5, 0.99, 0.8))
         .withMessageStartingWith("no film reflects r0 = 0.5 over black and r = 0.99");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Drawdown.of(0.5, 0.4, 0.8))
+        .isThrownBy(() -> DrawdownFormula.of(0.5, 0.4, 0.8))
         .withMessageStartingWith("r is 0.4");
   }
 
@@ -53,7 +54,7 @@ class DrawdownTest {
   void filmThatHidesFullyTellsNoThickness() {
     double opaque = KubelkaMunk.reflectance(0.5);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Drawdown.of(opaque, opaque, 0.8))
+        .isThrownBy(() -> DrawdownFormula.of(opaque, opaque, 0.8))
         .withMessageContaining("hides fully");
   }
 }
