@@ -19,7 +19,7 @@ final class HexColour {
           Printable.quoted(text) + " is not a colour of the form #RRGGBB with six digits 0 to F");
     }
     boolean isShort = digits.length() < 6;
-    String all = isShort ? digits.replaceAll(".", "$0$0") : digits;
+    String all = isShort ? digits.replaceAll("[0-9a-f]", "$0$0") : digits;
     if (all.length() == 8 && !all.endsWith("ff")) {
       throw CssFunction.seeThrough(text);
     }

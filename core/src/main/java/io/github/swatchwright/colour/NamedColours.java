@@ -51,7 +51,7 @@ final class NamedColours {
   }
 
   private static Map<String, Srgb> byName() {
-    String[] words = TABLE.trim().split("\\s+");
+    String[] words = TABLE.trim().split("\\s+", -1);
     Map<String, Srgb> colours = new LinkedHashMap<>();
     for (int i = 0; i < words.length; i += 2) {
       colours.put(words[i], Srgb.ofPacked(Integer.parseInt(words[i + 1], 16)));
