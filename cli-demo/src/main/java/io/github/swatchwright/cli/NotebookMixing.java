@@ -30,9 +30,6 @@ import org.jspecify.annotations.Nullable;
  * @param card to write, if one was asked for
  */
 record NotebookMixing(Output output, SharedOptions shared, CardOption card) {
-  /** Less than this in a bottle is soon gone, ml. */
-  private static final double RUNS_SHORT = 2;
-
   /**
    * The mixes that are meant.
    *
@@ -188,7 +185,7 @@ record NotebookMixing(Output output, SharedOptions shared, CardOption card) {
     output.files().write("--shelf", target, ShelfJson.toText(less));
     return less.paints().stream()
         .filter(paint -> used.contains(paint.name()))
-        .filter(paint -> paint.bottle().leftMillilitres().orElse(RUNS_SHORT) < RUNS_SHORT)
+        .filter(paint -> paint.bottle().runsShort())
         .toList();
   }
 

@@ -100,7 +100,17 @@ record Output(
 
   /** The colour in both notations, and a word when a display can't show it. */
   static String notation(Lab colour) {
-    String text = displayed(colour).toHex() + "  " + colour.toText();
+    return hex(colour) + "  " + numbers(colour);
+  }
+
+  /** The colour as a display shows it best. */
+  static String hex(Lab colour) {
+    return displayed(colour).toHex();
+  }
+
+  /** The colour in CIELAB, and a word when a display can't show it. */
+  static String numbers(Lab colour) {
+    String text = colour.toText();
     return colour.toSrgb().isDisplayable() ? text : text + "  (too strong for a display)";
   }
 

@@ -7,7 +7,6 @@ import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.coat.HidingCoats;
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.json.ShelfReportJson;
@@ -53,7 +52,7 @@ final class ShelfCommand implements Command {
       paramLabel = "FILE",
       description =
           "Take the paints of this file: CSV, GIMP palette (.gpl), JSON, or what colour instruments"
-              + " write (CGATS: .cgats, .txt, .ti3, .it8).")
+              + " write (CGATS text, .txt).")
   @Nullable GivenFile importFile;
 
   @Option(
@@ -175,7 +174,7 @@ final class ShelfCommand implements Command {
         () -> ShelfReportJson.of(report, shared.light()),
         () -> {
           report.problems().forEach(problem -> output.line("Note: %s.", problem));
-          output.line("%d paints written to %s.", report.paints().size(), file);
+          output.line("%s written to %s.", Words.count(report.paints().size(), "paint"), file);
         });
   }
 
@@ -224,7 +223,8 @@ final class ShelfCommand implements Command {
 
   private void print(ShelfReport report) {
     output.line(
-        "%s: %d paints, light %s", report.name(), report.paints().size(), shared.light().name());
+        "%s: %s, light %s",
+        report.name(), Words.count(report.paints().size(), "paint"), shared.light().name());
     output.line("");
     TextTable table =
         new TextTable(
@@ -232,7 +232,8 @@ final class ShelfCommand implements Command {
             new TextTable.Column("Medium", false),
             new TextTable.Column("Hiding", false),
             new TextTable.Column("Coats", true),
-            new TextTable.Column("Masstone", false));
+            new TextTable.Column("Masstone", false),
+            TextTable.Column.spared("in CIELAB"));
     for (ShelfReport.Entry entry : report.paints()) {
       Paint paint = entry.paint();
       table.add(
@@ -240,16 +241,16 @@ final class ShelfCommand implements Command {
           paint.medium().word(),
           paint.hiding().map(ShelfCommand::inWords).orElse("-"),
           coats(entry.coatsToHide()),
-          colour(entry.masstone()));
+          entry.masstone().map(lab -> output.block(lab) + Output.hex(lab)).orElse("-"),
+          entry.masstone().map(Output::numbers).orElse("-"));
     }
     output.table(table);
     output.line("");
-    output.line("Coats: how many whole ones hide black and white, computed (contrast ratio 0.98).");
+    output.line("Masstone: the paint's colour unmixed, where it hides.");
+    output.line(
+        "Coats: how many whole ones hide black and white, computed (contrast ratio 0.98: over black"
+            + " it reflects 98 % of what it does over white).");
     report.problems().forEach(problem -> output.line("Note: %s.", problem));
-  }
-
-  private String colour(Optional<Lab> masstone) {
-    return masstone.map(lab -> output.block(lab) + Output.notation(lab)).orElse("-");
   }
 
   private static String coats(OptionalDouble coats) {

@@ -55,7 +55,7 @@ final class ShelfFiles {
                         option
                             + ": "
                             + file.path()
-                            + " must end in .csv, .gpl, .cgats, .txt, .ti3, .it8 or .json"));
+                            + " must end in .csv, .gpl, .json, or .txt (CGATS text)"));
     String shelfName = name.substring(0, name.lastIndexOf('.'));
     byte[] content = file.read(option, path -> content(Files.newInputStream(path)));
     return format.read(content, file.path().toString(), new ImportDefaults(shelfName, medium));

@@ -20,11 +20,15 @@ class NarrowTerminalTest {
   }
 
   @Test
-  void namesAreCutOnNarrowTerminalsAlone() {
+  void numbersGoBeforeNamesAreCut() {
     String name = "Bucket-chain rust";
+    String numbers = "lab(";
 
-    assertThat(Run.of(new Terminal(TerminalColours.NONE, 60), "shelf").out()).doesNotContain(name);
-    assertThat(Run.of("shelf").out()).contains(name);
+    assertThat(Run.of("shelf").out()).contains(name).contains(numbers);
+    assertThat(Run.of(new Terminal(TerminalColours.NONE, 70), "shelf").out().split("\n\n")[1])
+        .contains(name)
+        .doesNotContain(numbers);
+    assertThat(Run.of(new Terminal(TerminalColours.NONE, 50), "shelf").out()).doesNotContain(name);
   }
 
   @Test

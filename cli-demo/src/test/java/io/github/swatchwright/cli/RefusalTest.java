@@ -29,7 +29,7 @@ class RefusalTest {
       quoteCharacter = '`',
       textBlock =
           """
-          {"name" "Grey"}|line 1, column 73: Unexpected character ('"' (code 34)): was expecting a colon to separate field name and value
+          {"name" "Grey"}|line 1, column 73: a colon is missing between a name and its value, before "
           {"name":"Grey","medium":"acrylic","shade":1}|$.paints[0].shade: is an unknown field; known here: name, medium, finish, masstone, make, hiding, drawdown, dropMillilitres, swatchError, effect, notes, optics, bottle, use, thinned
           |$.paints: holds 0 items, must hold 1 to 10000
           {"name":"Grey","medium":"acrylic"},{"name":"Grey","medium":"oil"}|$.paints[1].name: is "Grey", the name of $.paints[0] already, must be another

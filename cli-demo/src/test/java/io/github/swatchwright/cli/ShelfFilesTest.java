@@ -56,9 +56,9 @@ class ShelfFilesTest {
 
   @Test
   void aPrintChartIsImported(@TempDir Path folder) throws IOException {
-    Path chart = folder.resolve("chart.ti3");
+    Path chart = folder.resolve("chart.txt");
     try (InputStream in =
-        Objects.requireNonNull(ReferenceTable.class.getResourceAsStream("print-chart-tr002.ti3"))) {
+        Objects.requireNonNull(ReferenceTable.class.getResourceAsStream("print-chart-tr002.txt"))) {
       Files.copy(in, chart);
     }
     Path shelf = folder.resolve("chart.shelf.json");
@@ -105,7 +105,7 @@ class ShelfFilesTest {
       textBlock =
           """
           --import none.csv|--import: there is no file none.csv
-          --import bench.xls|--import: bench.xls must end in .csv, .gpl, .cgats, .txt, .ti3, .it8 or .json
+          --import bench.xls|--import: bench.xls must end in .csv, .gpl, .json, or .txt (CGATS text)
           --export bench.xls|--export: bench.xls must end in .csv, .gpl or .json
           --out bench.json|--out, --medium and --replace go with --import or --add
           --import none.csv --medium milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water

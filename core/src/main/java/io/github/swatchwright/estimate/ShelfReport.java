@@ -60,6 +60,7 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
       }
       entries.add(entry);
     }
+    problems.addAll(runningShort(optics.shelf()));
     return new ShelfReport(optics.shelf().name(), entries, problems);
   }
 
@@ -74,7 +75,21 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
           .whyNotComputable()
           .ifPresent(why -> problems.add(Printable.quoted(paint.name()) + " " + why));
     }
+    problems.addAll(runningShort(shelf));
     return new ShelfReport(shelf.name(), entries, problems);
+  }
+
+  private static List<String> runningShort(Shelf shelf) {
+    return shelf.paints().stream()
+        .filter(paint -> paint.bottle().runsShort())
+        .map(
+            paint ->
+                String.format(
+                    Locale.ROOT,
+                    "%s runs short: %.1f ml left",
+                    Printable.quoted(paint.name()),
+                    paint.bottle().leftMillilitres().orElse(0)))
+        .toList();
   }
 
   private static Entry entry(

@@ -14,6 +14,9 @@ import java.util.stream.Collectors;
  * formula. Such a field is written with an apostrophe before it unless it is a plain number, and
  * reads back without it: names of paints can come from anybody. Blanks around a field are kept by
  * quotation marks; around a field without them, they don't count.
+ *
+ * <p>Spreadsheets of many countries part fields by semicolons, because their decimals have a comma.
+ * A file whose first line has semicolons and no comma is read so: there, {@code 12,5} is 12.5.
  */
 public final class CsvText {
   /** Also what was made inert already, so that each field reads back as it was. */
@@ -21,7 +24,10 @@ public final class CsvText {
 
   private static final Pattern INERT = Pattern.compile("'+[=+\\-@\t\r]");
 
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]*,[0-9]+");
+
   private final String text;
+  private final char separator;
   private final List<BadLine> bad;
   private final List<CsvRecord> records = new ArrayList<>();
   private final StringBuilder field = new StringBuilder();
@@ -32,7 +38,13 @@ public final class CsvText {
 
   private CsvText(String text, List<BadLine> bad) {
     this.text = text;
+    this.separator = separator(text);
     this.bad = bad;
+  }
+
+  private static char separator(String text) {
+    String first = text.lines().findFirst().orElse("").replaceAll("\"[^\"]*\"?", "");
+    return first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',';
   }
 
   /** Writes records. */
@@ -47,7 +59,7 @@ public final class CsvText {
     String inert =
         FORMULA.matcher(field).lookingAt() && !Words.isNumber(field) ? "'" + field : field;
     boolean plain =
-        inert.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
+        inert.chars().noneMatch(c -> c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r')
             && inert.equals(inert.strip());
     return plain ? inert : "\"" + inert.replace("\"", "\"\"") + "\"";
   }
@@ -72,7 +84,7 @@ public final class CsvText {
     if (inQuotes) {
       readQuoted();
     } else {
-      while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+      while (at < text.length() && !endsField(text.charAt(at))) {
         if (text.charAt(at) == '"') {
           refuse("has a quotation mark inside a field that doesn't begin with one");
         }
@@ -80,6 +92,10 @@ public final class CsvText {
       }
     }
     endField(inQuotes);
+  }
+
+  private boolean endsField(char c) {
+    return c == separator || c == '\r' || c == '\n';
   }
 
   private void readQuoted() {
@@ -96,17 +112,23 @@ public final class CsvText {
     refuse("has a quotation mark that is never closed");
   }
 
+  /** A field without quotation marks, with a decimal point in numbers. */
+  private String plain(String bare) {
+    boolean isDecimal = separator == ';' && DECIMAL_COMMA.matcher(bare).matches();
+    return isDecimal ? bare.replace(',', '.') : bare;
+  }
+
   /** Takes the comma or the line end after a field. */
   private void endField(boolean inQuotes) {
     if (field.length() > ReadLimits.USUAL.longestText()) {
       refuse("has a field of more than " + ReadLimits.USUAL.longestText() + " characters");
     }
-    fields.add(active(inQuotes ? field.toString() : field.toString().strip()));
+    fields.add(active(inQuotes ? field.toString() : plain(field.toString().strip())));
     field.setLength(0);
     if (at == text.length()) {
       return;
     }
-    if (text.charAt(at) == ',') {
+    if (text.charAt(at) == separator) {
       at++;
       if (at == text.length()) {
         fields.add("");

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The columns of a shelf as CSV, but for those of reflectances; an empty field says nothing. */
@@ -39,6 +40,9 @@ enum ShelfColumn {
   EFFECT("effect", paint -> paint.effect().map(effect -> effect.word()).orElse("")),
   NOTES("notes", Paint::notes);
 
+  /** What others call the column of colours. */
+  private static final Set<String> COLOURS = Set.of("hex", "colour", "color", "rgb");
+
   private final String header;
 
   /** Made of a lambda without state. */
@@ -62,8 +66,12 @@ enum ShelfColumn {
 
   /** The column of that name; upper and lower case are the same. */
   static Optional<ShelfColumn> named(String header) {
+    String name = header.strip().toLowerCase(Locale.ROOT);
+    if (COLOURS.contains(name)) {
+      return Optional.of(SRGB);
+    }
     return Arrays.stream(values())
-        .filter(column -> column.header.equalsIgnoreCase(header.strip()))
+        .filter(column -> column.header.equalsIgnoreCase(name))
         .findFirst();
   }
 

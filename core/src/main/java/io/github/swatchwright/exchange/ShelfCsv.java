@@ -17,8 +17,10 @@ import java.util.stream.Collectors;
  * those that are needed, {@code medium, finish, make, srgb, lab_l, lab_a, lab_b, coats,
  * contrastRatio, scattering, hidingWord, dropMillilitres, swatchError, leftMillilitres,
  * pricePerMillilitre, use, thinned, effect, notes}, with the meaning that they have in the JSON
- * format; {@code nm_400} and the like hold a reflectance. A shelf that is written reads back equal,
- * but for its name, a stated surface, and what test cards have taught.
+ * format; {@code nm_400} and the like hold a reflectance. A column {@code hex}, {@code colour} or
+ * {@code rgb} is read as {@code srgb}, in any {@link io.github.swatchwright.colour.ColourNotation}.
+ * A shelf that is written reads back equal, but for its name, a stated surface, and what test cards
+ * have taught.
  */
 public final class ShelfCsv {
   /** What the name of a column of reflectances begins with; its wavelength in nm follows. */

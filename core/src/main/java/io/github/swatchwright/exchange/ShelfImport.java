@@ -11,8 +11,8 @@ public enum ShelfImport {
   CSV(Set.of("csv"), ShelfCsv::read),
   /** {@link GimpPalette}, {@code .gpl}. */
   GIMP_PALETTE(Set.of("gpl"), GimpPalette::read),
-  /** {@link CgatsShelf}, {@code .cgats}, {@code .txt}, {@code .ti3} and {@code .it8}. */
-  CGATS(Set.of("cgats", "txt", "ti3", "it8"), CgatsShelf::read);
+  /** {@link CgatsShelf}, {@code .txt} or {@code .cgats}: the standard names no ending. */
+  CGATS(Set.of("txt", "cgats"), CgatsShelf::read);
 
   /** Made by {@code Set.of}. */
   @SuppressWarnings("ImmutableEnumChecker")

@@ -94,14 +94,6 @@ final class JsonDocument {
         .build();
   }
 
-  /** Jackson's words without its own options and the second location that it puts in. */
-  private static String plain(String message) {
-    return message
-        .replaceAll("\\[Source:[^\\]]*line: (\\d+), column: (\\d+)\\]", "line $1, column $2")
-        .replaceAll(", from `[^`]*`", "")
-        .replaceAll(": enable `[^`]*` to allow", "");
-  }
-
   private JsonElement whole() throws IOException {
     try {
       JsonPlace root = JsonPlace.rootOf(source);
@@ -115,7 +107,9 @@ final class JsonDocument {
       return element;
     } catch (JsonProcessingException e) {
       JsonLocation known = e.getLocation();
-      throw refuse(known == null ? parser.currentLocation() : known, plain(e.getOriginalMessage()));
+      throw refuse(
+          known == null ? parser.currentLocation() : known,
+          JsonMistake.inWords(e.getOriginalMessage()));
     }
   }
 

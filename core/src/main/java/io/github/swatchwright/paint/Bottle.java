@@ -25,6 +25,9 @@ public record Bottle(
   /** The longest name of a thinner. */
   public static final int LONGEST_THINNER = 60;
 
+  /** A bottle with less than this runs short, ml: some forty drops. */
+  private static final double RUNS_SHORT = 2;
+
   /** Nothing is written down. */
   public static final Bottle UNSTATED = new Bottle(OptionalDouble.empty(), OptionalDouble.empty());
 
@@ -53,6 +56,11 @@ public record Bottle(
   /** A bottle that wasn't weighed. */
   public Bottle(OptionalDouble leftMillilitres, OptionalDouble pricePerMillilitre) {
     this(leftMillilitres, pricePerMillilitre, OptionalDouble.empty(), Optional.empty());
+  }
+
+  /** Whether it is soon empty: what is left is known, and less than 2 ml. */
+  public boolean runsShort() {
+    return leftMillilitres.orElse(RUNS_SHORT) < RUNS_SHORT;
   }
 
   /**

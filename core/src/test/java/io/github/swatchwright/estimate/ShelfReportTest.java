@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Saunderson;
+import io.github.swatchwright.paint.Bottle;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
@@ -107,5 +108,13 @@ class ShelfReportTest {
         .containsExactly("'Grey' has a swatch that may be off by 8.0: measure it again");
     assertThat(problems(GREY.withSwatchError(5))).isEmpty();
     assertThat(GREY.swatchError()).isEqualTo(OptionalDouble.empty());
+  }
+
+  @Test
+  void aBottleThatRunsShortIsNamed() {
+    Paint full = GREY.withBottle(new Bottle(OptionalDouble.of(2), OptionalDouble.empty()));
+    Paint low = GREY.withBottle(new Bottle(OptionalDouble.of(1.26), OptionalDouble.empty()));
+    assertThat(problems(full)).isEmpty();
+    assertThat(problems(low)).containsExactly("'Grey' runs short: 1.3 ml left");
   }
 }

@@ -62,7 +62,7 @@ class CgatsShelfTest {
 
   private static byte[] chart() throws IOException {
     try (InputStream in =
-        Objects.requireNonNull(ReferenceTable.class.getResourceAsStream("print-chart-tr002.ti3"))) {
+        Objects.requireNonNull(ReferenceTable.class.getResourceAsStream("print-chart-tr002.txt"))) {
       return in.readAllBytes();
     }
   }
@@ -70,12 +70,12 @@ class CgatsShelfTest {
   @DisplayName("ANSI CGATS/SNAP TR 002-2007: all 928 patches, CIELAB as from their XYZ")
   @Test
   void readsAMeasuredPrintChart() throws IOException {
-    Shelf shelf = CgatsShelf.read(chart(), "chart.ti3", ACRYLIC);
+    Shelf shelf = CgatsShelf.read(chart(), "chart.txt", ACRYLIC);
     String byXyz =
         new String(chart(), StandardCharsets.ISO_8859_1)
             .replace("LAB_L LAB_A LAB_B", "OTHER_L OTHER_A OTHER_B");
     Shelf ofXyz =
-        CgatsShelf.read(byXyz.getBytes(StandardCharsets.ISO_8859_1), "chart.ti3", ACRYLIC);
+        CgatsShelf.read(byXyz.getBytes(StandardCharsets.ISO_8859_1), "chart.txt", ACRYLIC);
 
     assertThat(shelf.paints()).hasSize(928);
     assertThat(shelf.paints().get(0).name()).isEqualTo("1");

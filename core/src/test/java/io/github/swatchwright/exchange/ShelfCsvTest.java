@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.BadLinesException.BadLine;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Bottle;
@@ -13,6 +14,7 @@ import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -122,7 +124,7 @@ class ShelfCsvTest {
       delimiter = '|',
       textBlock =
           """
-          name,colour|has an unknown column 'colour'; known are name, medium,
+          name,shade|has an unknown column 'shade'; known are name, medium,
           name,medium,Name|has two columns 'Name'
           medium,srgb|has no column 'name'
           notes|has no column 'name', no column 'medium' (or the medium has to be given), no column 'srgb' (or
@@ -162,5 +164,20 @@ class ShelfCsvTest {
     assertThatThrownBy(() -> ShelfCsv.read(new byte[] {(byte) 0xFF}, "x.csv", NO_MEDIUM))
         .hasMessage("x.csv: is not UTF-8 text; save it with that encoding");
     assertThatThrownBy(() -> read("")).hasMessageContaining("is empty");
+  }
+
+  @Test
+  void spreadsheetsWithSemicolonsAndDecimalCommasAreRead() {
+    Shelf shelf =
+        read(
+            "Name;Medium;Hex;Coats;Notes\r\n"
+                + "Quay green;oil;405040;1,5;thin, in two coats\r\n"
+                + "\"Rust; dark\";oil;rgb(90, 40, 20);3;\"12,5\"\r\n");
+    Paint first = shelf.paints().get(0);
+    assertThat(first.masstone()).contains(new Swatch.OfSrgb(Srgb.parseHex("#405040")));
+    assertThat(first.hiding()).contains(new Hiding.Coats(1.5));
+    assertThat(first.notes()).isEqualTo("thin, in two coats");
+    assertThat(shelf.paints().get(1).name()).isEqualTo("Rust; dark");
+    assertThat(shelf.paints().get(1).notes()).isEqualTo("12,5");
   }
 }

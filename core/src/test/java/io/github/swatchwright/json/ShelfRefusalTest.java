@@ -87,8 +87,17 @@ class ShelfRefusalTest {
           {"format":"swatchwright-shelf","version":1,"name":"s","surface":{"k1":1,"k2":0},"paints":[{}]}|$.surface.k1: is 1.0, must be within [0.0, 0.9999999999999999]
           {"format":1}|$.format: is 1, must be a string
           "shelf"|$: is "shelf", must be an object
-          {"name":|line 1, column 9: Unexpected end-of-input within/between Object entries
-          {"name" 1}|line 1, column 9: Unexpected character ('1' (code 49)): was expecting a colon to separate field name and value
+          {"name":|line 1, column 9: the text ends too early: a } or ] is missing, or a quotation mark
+          {"name" 1}|line 1, column 9: a colon is missing between a name and its value, before 1
+          {"a":1,}|line 1, column 8: there is a comma before the closing }, which has to go
+          {"a":[1,]}|line 1, column 9: there is a comma before the closing ], which has to go
+          {"a":1 "b":2}|line 1, column 8: a comma is missing before "
+          {'a':1}|line 1, column 2: text and names stand in straight quotation marks, "…", not in '
+          {“a”:1}|line 1, column 2: text and names stand in straight quotation marks, "…", not in “
+          {"a":}|line 1, column 6: a value must stand here, not }
+          {a:1}|line 1, column 2: a name in quotation marks, "…", must stand here, not a
+          {"a":matt}|line 1, column 6: 'matt' is no number: text stands in quotation marks, "…"
+          // a shelf|line 1, column 1: JSON has no comments; a paint has a field "notes"
           {} {}|line 1, column 4: more text after the end of the document
           """)
   void refusesADocument(String text, String message) {

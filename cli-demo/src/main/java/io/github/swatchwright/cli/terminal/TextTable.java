@@ -2,10 +2,11 @@ package io.github.swatchwright.cli.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Columns of text, aligned. Where a line is too short for them, texts of the first column are cut
- * off and end in "…".
+ * Columns of text, aligned. Where a line is too short for them, columns that can be spared are left
+ * out, the last one first; then texts of the first column are cut off and end in "…".
  */
 public final class TextTable {
   private static final String GAP = "  ";
@@ -19,8 +20,19 @@ public final class TextTable {
    *
    * @param name its head
    * @param toTheRight whether it stands flush right, as numbers do
+   * @param spare whether it may be left out where there is no room for it
    */
-  public record Column(String name, boolean toTheRight) {}
+  public record Column(String name, boolean toTheRight, boolean spare) {
+    /** A column that always stays. */
+    public Column(String name, boolean toTheRight) {
+      this(name, toTheRight, false);
+    }
+
+    /** A column that is left out where there is no room for it. */
+    public static Column spared(String name) {
+      return new Column(name, false, true);
+    }
+  }
 
   public TextTable(Column... columns) {
     this.columns = List.of(columns);
@@ -35,7 +47,7 @@ public final class TextTable {
   /**
    * The head and all rows.
    *
-   * @param width characters in a line; only texts of the first column are cut off to fit it
+   * @param width characters in a line
    */
   public List<String> lines(int width) {
     int[] widths = new int[columns.size()];
@@ -44,17 +56,24 @@ public final class TextTable {
         widths[i] = Math.max(widths[i], length(row.get(i)));
       }
     }
-    int others = 0;
-    for (int i = 1; i < widths.length; i++) {
-      others += GAP.length() + widths[i];
+    List<Integer> shown = new ArrayList<>(IntStream.range(0, widths.length).boxed().toList());
+    for (int last = widths.length - 1; last > 0 && needed(shown, widths) > width; last--) {
+      if (columns.get(last).spare()) {
+        shown.remove(Integer.valueOf(last));
+      }
     }
+    int others = needed(shown, widths) - widths[0];
     widths[0] = Math.min(widths[0], Math.max(NARROWEST_FIRST, width - others));
-    return rows.stream().map(row -> line(row, widths)).toList();
+    return rows.stream().map(row -> line(row, shown, widths)).toList();
   }
 
-  private String line(List<String> row, int[] widths) {
+  private static int needed(List<Integer> shown, int[] widths) {
+    return shown.stream().mapToInt(i -> widths[i]).sum() + (shown.size() - 1) * GAP.length();
+  }
+
+  private String line(List<String> row, List<Integer> shown, int[] widths) {
     StringBuilder line = new StringBuilder();
-    for (int i = 0; i < widths.length; i++) {
+    for (int i : shown) {
       String text = cut(row.get(i), widths[i]);
       String space = " ".repeat(widths[i] - length(text));
       line.append(i == 0 ? "" : GAP);
