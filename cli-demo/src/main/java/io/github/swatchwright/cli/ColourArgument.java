@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.ColourNotation;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
@@ -58,6 +59,12 @@ final class ColourArgument {
   }
 
   private static Paint paint(String name, Shelf shelf) {
+    if (name.matches("(?i).*\\.(jpe?g|png|webp|tiff?)(@.*)?")) {
+      throw new IllegalArgumentException(
+          Printable.quoted(name)
+              + " is not of the form photo.jpg@x,y,w,h, a file and a region of it in pixels or"
+              + " percent");
+    }
     try {
       return shelf.paint(name);
     } catch (IllegalArgumentException e) {

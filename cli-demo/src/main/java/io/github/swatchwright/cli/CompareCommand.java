@@ -18,7 +18,14 @@ import picocli.CommandLine.Parameters;
 @CommandLine.Command(
     name = "compare",
     description = "Tells how different colour B is from colour A (CIEDE2000), and in which way.",
-    footer = {"", "Example:", "  swatchwright compare '#8A4B2A' 'Red oxide'"})
+    footer = {
+      "",
+      "ΔE00 is how different two colours look: below 1 nobody sees it, above 2 it shows at"
+          + " a glance. L* is lightness, C* the strength of the colour, h its hue.",
+      "",
+      "Example:",
+      "  swatchwright compare '#8A4B2A' 'Red oxide'"
+    })
 final class CompareCommand implements Command {
   /** What two decimals show as zero. */
   private static final double NO_STEP = 0.005;

@@ -31,9 +31,9 @@ import picocli.CommandLine.Parameters;
     description = "Plans shades in even steps from one end to another, and how much each covers.",
     footer = {
       "",
-      "An end is a colour, or a mix such as \"Name:3, Other name:1\". With --for, each pass covers"
-          + " less than the one before; rust and wood get darker, fading, rubber and metal"
-          + " lighter.",
+      "A ladder is a series of shades, a rung one of them. An end is a colour, or a mix such as"
+          + " \"Name:3, Other name:1\". With --for, each pass covers less than the one before; rust"
+          + " and wood get darker, fading, rubber and metal lighter.",
       "",
       "Examples:",
       "  swatchwright ladder '#C8642A' '#3B2A22' --rungs 4 --for rust",

@@ -31,8 +31,8 @@ record LadderText(Output output, Illuminant light) {
     output.line(
         "Steps  ΔE00 %.1f each, even within %.0f %%", ladder.evenStep(), 100 * ladder.unevenness());
     output.line(
-        "Paint  %d drops in all, of which the model takes %.0f",
-        ladder.drops(), ladder.dropsNeeded());
+        "Paint  %s in all, of which the model takes %.0f",
+        Words.count(ladder.drops(), "drop"), ladder.dropsNeeded());
     output.line("Light  %s", light);
     for (int i = 0; i < ladder.rungs().size(); i++) {
       output.line("");

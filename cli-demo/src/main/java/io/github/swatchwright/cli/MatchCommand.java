@@ -35,6 +35,9 @@ import picocli.CommandLine.Parameters;
     description = "Finds recipes in whole drops for a colour, the one to trust most first.",
     footer = {
       "",
+      "ΔE00 is how different two colours look: below 1 nobody sees it, above 2 it shows at"
+          + " a glance. D65 is daylight as the standards have it.",
+      "",
       "Examples:",
       "  swatchwright match '#8A4B2A'",
       "  swatchwright match 'lab(45, 5, 12)' --paints 2 --max-drops 8 --without 'Lamp black'",

@@ -144,6 +144,9 @@ final class NotebookCommand implements Command {
 
   private static NotebookEntry entry(String option, int number, Notebook.Contents contents) {
     int last = contents.entries().size();
+    if (last == 0) {
+      throw new IllegalArgumentException(option + ": the notebook has no entries");
+    }
     if (number < 1 || number > last) {
       throw new IllegalArgumentException(
           option + " is " + number + ", must be the number of an entry, 1 to " + last);

@@ -156,10 +156,10 @@ record PlanText(Output output, Plan plan, LastTime lastTime) {
     output.line("You will need");
     for (Needs.OfPaint paint : plan.needs().paints()) {
       output.line(
-          "  %5.1f ml  %s (%d drops)%s",
+          "  %5.1f ml  %s (%s)%s",
           paint.millilitres(),
           paint.name(),
-          paint.drops(),
+          Words.count(paint.drops(), "drop"),
           paint.owned() ? "" : ": not on your shelf");
     }
     plan.needs()

@@ -33,7 +33,7 @@ record ShadeArguments(Shelf shelf, PhotoReference reference, Output output) {
     if (file == null) {
       if (ends.size() != 2) {
         throw new IllegalArgumentException(
-            "there are " + ends.size() + " ends, must be two, or a file with --colours");
+            Words.count(ends.size(), "end") + " given, must be two, or a file with --colours");
       }
       return new Shades(ends.stream().map(this::shade).toList(), List.of());
     }

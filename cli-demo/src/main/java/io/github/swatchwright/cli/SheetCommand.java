@@ -121,10 +121,9 @@ final class SheetCommand implements Command {
     List<SheetPage> pages = printing.pages(shared.shelfFile == null ? null : shared.shelf());
     SheetPrinting.write(output.files(), file, pages);
     output.line(
-        "%d fields on %d %s written to %s. Print at 100 %%, paint, let dry, photograph, then:",
-        pages.stream().mapToInt(page -> page.labels().size()).sum(),
-        pages.size(),
-        pages.size() == 1 ? "page" : "pages",
+        "%s on %s written to %s. Print at 100 %%, paint, let dry, photograph, then:",
+        Words.count(pages.stream().mapToInt(page -> page.labels().size()).sum(), "field"),
+        Words.count(pages.size(), "page"),
         file);
     output.line("  swatchwright sheet --read PHOTO --out my.shelf.json --picture seen.png");
   }

@@ -9,7 +9,7 @@ final class Words {
   private Words() {}
 
   /** So many of something: 1 drop, 2 drops. */
-  static String count(int number, String thing) {
+  static String count(long number, String thing) {
     return number + " " + (number == 1 ? thing : thing + "s");
   }
 

@@ -104,6 +104,17 @@ class NotebookTrialTest {
     assertThat(done("notebook", file)).contains("  2  ").contains("--tried");
   }
 
+  @Test
+  void aLadderShowsTheLastTrialOfItsPaints() {
+    String[] ladder = {"ladder", "Bright orange:3", "Burnt umber:4", "--rungs", "3"};
+    done(with(ladder, "--notebook", file));
+    done("notebook", file, "--tried", "orange ladder sponged", "--on", "2", "--went", "well");
+
+    assertThat(done(with(ladder, "--notebook", file)))
+        .containsOnlyOnce("Last time (entry 3): orange ladder sponged");
+    assertThat(done(ladder)).doesNotContain("Last time");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -26,11 +26,19 @@ public enum ColourNotation {
     }
   },
 
-  /** {@code rgb(138 75 42)}, {@code rgb(54%, 29%, 16%)}, or {@code 138,75,42} alone. */
+  /**
+   * {@code rgb(138 75 42)}, {@code rgb(54%, 29%, 16%)}, or {@code 138,75,42} alone; {@code hsl()}
+   * and {@code hwb()} are known, and refused.
+   */
   RGB {
     @Override
     Srgb srgb(String text) {
       boolean bare = text.indexOf('(') < 0;
+      if (!bare && !text.trim().toLowerCase(Locale.ROOT).startsWith("rgb")) {
+        throw new IllegalArgumentException(
+            Printable.quoted(text)
+                + " is not read; give the same colour as rgb(r, g, b) or #RRGGBB");
+      }
       CssFunction rgb =
           CssFunction.parse(bare ? "rgb(" + text + ")" : text, "rgb(138, 75, 42), each 0 to 255");
       return new Srgb(
@@ -117,7 +125,7 @@ public enum ColourNotation {
       return NamedColours.of(trimmed).map(colour -> NAME);
     }
     return switch (trimmed.substring(0, bracket)) {
-      case "rgb", "rgba" -> Optional.of(RGB);
+      case "rgb", "rgba", "hsl", "hsla", "hwb" -> Optional.of(RGB);
       case "lab" -> Optional.of(LAB);
       case "lch" -> Optional.of(LCH);
       case "oklab" -> Optional.of(OKLAB);

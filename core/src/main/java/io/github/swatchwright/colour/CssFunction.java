@@ -39,6 +39,10 @@ record CssFunction(String text, List<String> components, boolean commas) {
       throw wrongForm(text, example);
     }
     String inside = form.group(2);
+    if (inside.indexOf(';') >= 0) {
+      throw new IllegalArgumentException(
+          Printable.quoted(text) + " has semicolons: commas or blanks part the numbers");
+    }
     int slash = inside.indexOf('/');
     boolean commas = inside.indexOf(',') >= 0;
     String colour = slash < 0 ? inside : inside.substring(0, slash).trim();

@@ -40,12 +40,13 @@ final class JsonMistake {
       return "JSON has no comments; a paint has a field \"notes\"";
     }
     if (expected.contains("comma to separate")) {
-      return found.equals(",")
-          ? "numbers have a decimal point, not a comma"
-          : "a comma is missing before " + found;
+      return "a comma is missing before " + found;
     }
     if (expected.contains("a colon to separate")) {
       return "a colon is missing between a name and its value, before " + found;
+    }
+    if (nameExpected && Character.isDigit(found.codePointAt(0))) {
+      return "a name must stand behind a comma; numbers have a decimal point, such as 1.5";
     }
     if (nameExpected) {
       return "a name in quotation marks, \"…\", must stand here, not " + found;
