@@ -5,7 +5,9 @@ import io.github.swatchwright.argument.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -36,12 +38,17 @@ final class UsageMessage {
     if (refused instanceof CommandLine.OverwrittenOptionException twice) {
       return name(twice.getOverwritten()) + " is given twice, may be given once";
     }
-    ArgSpec argument = refused.getArgSpec();
-    String value = refused.getValue();
-    String kind = argument == null ? null : KINDS.get(argument.type());
-    return kind == null || value == null
-        ? String.valueOf(refused.getMessage())
-        : name(argument) + " is " + Printable.quoted(value) + ", must be " + kind;
+    return value(refused.getArgSpec(), refused.getValue())
+        .orElseGet(() -> String.valueOf(refused.getMessage()));
+  }
+
+  /** What is wrong with a value that can't be read as its argument's type. */
+  private static Optional<String> value(@Nullable ArgSpec argument, @Nullable String value) {
+    if (argument == null || value == null) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(KINDS.get(argument.type()))
+        .map(kind -> name(argument) + " is " + Printable.quoted(value) + ", must be " + kind);
   }
 
   private static String missing(CommandLine.MissingParameterException missing) {

@@ -45,7 +45,7 @@ class CssColoursInBrowserTest {
           whitesmoke yellow yellowgreen
           """
               .trim()
-              .split("\\s+"));
+              .split("\\s+", -1));
 
   private static final List<String> FUNCTIONS =
       List.of(

@@ -25,7 +25,7 @@ class NarrowTerminalTest {
     String numbers = "lab(";
 
     assertThat(Run.of("shelf").out()).contains(name).contains(numbers);
-    assertThat(Run.of(new Terminal(TerminalColours.NONE, 70), "shelf").out().split("\n\n")[1])
+    assertThat(Run.of(new Terminal(TerminalColours.NONE, 70), "shelf").out().split("\n\n", -1)[1])
         .contains(name)
         .doesNotContain(numbers);
     assertThat(Run.of(new Terminal(TerminalColours.NONE, 50), "shelf").out()).doesNotContain(name);

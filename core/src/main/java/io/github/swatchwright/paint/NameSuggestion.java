@@ -27,7 +27,7 @@ final class NameSuggestion {
     return nearest(small, names, slips)
         .or(() -> holding(List.of(small), names))
         .or(() -> nearest(small, names, Math.max(2, small.length() / 2)))
-        .or(() -> holding(List.of(small.split("[^\\p{L}\\p{N}]+")), names));
+        .or(() -> holding(List.of(small.split("[^\\p{L}\\p{N}]+", -1)), names));
   }
 
   private static Optional<String> nearest(String small, Collection<String> names, int slips) {
