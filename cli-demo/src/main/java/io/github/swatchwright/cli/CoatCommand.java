@@ -149,7 +149,7 @@ final class CoatCommand implements Command {
       plan = plan.withAmounts(CoatAmounts.of(area.getAsDouble(), amounts.application(), stack));
     }
     CoatPlan all = chipping.map(plan::withChipping).orElse(plan);
-    card.write(output, shared, () -> CoatCard.of(all, SEED, shared.light()));
+    card.write(output, shared, () -> CoatCard.of(all, SEED));
     shared.give(
         output,
         () -> CoatJson.of(all),

@@ -96,9 +96,7 @@ final class CorrectCommand implements Command {
             .withChoice(choice.of(shelf))
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
     card.write(
-        output,
-        shared,
-        () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction, shared.light()));
+        output, shared, () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction));
     Optional<CardSet> cards = Optional.ofNullable(cardsFile).map(file -> learn(pot, seen, file));
     shared.give(
         output,

@@ -147,7 +147,7 @@ final class LadderCommand implements Command {
     Shelf shelf = shared.shelf();
     LadderRequest request = request(shelf);
     Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
-    card.write(output, shared, () -> LadderCard.of(ladder, seed, shared.light()));
+    card.write(output, shared, () -> LadderCard.of(ladder, seed));
     if (picture != null) {
       output.files().write("--picture", picture, speckle(ladder).toSvg());
     }

@@ -159,7 +159,7 @@ final class MatchCommand implements Command {
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
     MatchResult result = search(Matcher.of(optics, light), request);
-    card.write(output, shared, () -> MatchCard.of(result, shared.light()));
+    card.write(output, shared, () -> MatchCard.of(result));
     shared.give(
         output,
         () -> MatchJson.of(result),

@@ -104,7 +104,7 @@ final class PlanCommand implements Command {
         Planner.of(ShelfOptics.estimate(shelf), shared.weights()).withTestCards(cards);
     List<Done> done = progress.stream().map(some -> done(some, shelf)).toList();
     Plan plan = planner.plan(project, done);
-    card.write(output, shared, () -> PlanCard.of(plan, shared.light()));
+    card.write(output, shared, () -> PlanCard.of(plan));
     shared.give(
         output,
         () -> PlanJson.of(plan),

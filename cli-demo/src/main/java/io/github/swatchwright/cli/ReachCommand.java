@@ -107,7 +107,7 @@ final class ReachCommand implements Command {
                 Catalogue.of(offered, optics, light)
                     .withChoice(choice.of(shelf))
                     .best(targets, paints, maxDrops, alternatives, progress));
-    card.write(output, shared, () -> ReachCard.of(result, shared.light()));
+    card.write(output, shared, () -> ReachCard.of(result));
     shared.give(output, () -> ReinforcementJson.of(result), () -> print(result, offered.name()));
   }
 

@@ -21,7 +21,6 @@ import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,13 +37,11 @@ public final class CoatCard {
 
   private final CoatPlan plan;
   private final long seed;
-  private final Illuminant light;
   private final List<CardPart> blocks = new ArrayList<>();
 
-  private CoatCard(CoatPlan plan, long seed, Illuminant light) {
+  private CoatCard(CoatPlan plan, long seed) {
     this.plan = plan;
     this.seed = seed;
-    this.light = light;
   }
 
   /**
@@ -52,14 +49,14 @@ public final class CoatCard {
    *
    * @param plan the coats
    * @param seed where the speckles of its pictures lie
-   * @param light the light that it was computed for
    */
-  public static Card of(CoatPlan plan, long seed, Illuminant light) {
-    return new CoatCard(plan, seed, light).card();
+  public static Card of(CoatPlan plan, long seed) {
+    return new CoatCard(plan, seed).card();
   }
 
   private Card card() {
-    plan.below().ifPresent(below -> blocks.add(BelowSection.of(below, new PaintColour(light))));
+    plan.below()
+        .ifPresent(below -> blocks.add(BelowSection.of(below, new PaintColour(plan.light()))));
     blocks.add(base());
     for (int i = 0; i < plan.steps().size(); i++) {
       blocks.add(step(i));
@@ -69,7 +66,7 @@ public final class CoatCard {
     }
     plan.advice().ifPresent(this::advise);
     blocks.add(Sayings.RING);
-    blocks.add(Sayings.lamp(light));
+    blocks.add(Sayings.lamp(plan.light()));
     blocks.addAll(Sayings.notes(plan.closingCautions()));
     int coats = plan.steps().size();
     String title = coats == 0 ? "What to paint next" : coats == 1 ? "One step" : coats + " steps";

@@ -9,7 +9,6 @@ import io.github.swatchwright.card.CardPart.Note;
 import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,11 +24,9 @@ public final class CorrectionCard {
    * @param measured its colour
    * @param target the wanted colour
    * @param correction what to add
-   * @param light the light that it was computed for
    */
-  public static Card of(
-      Mix pot, Swatch measured, Swatch target, Correction correction, Illuminant light) {
-    PaintColour colours = new PaintColour(light);
+  public static Card of(Mix pot, Swatch measured, Swatch target, Correction correction) {
+    PaintColour colours = new PaintColour(correction.light());
     Named wanted = new Named("Target", colours.of(target));
     Named now = new Named("Pot now", colours.of(measured));
     List<CardPart> blocks = new ArrayList<>();
@@ -56,7 +53,7 @@ public final class CorrectionCard {
         .ifPresent(fresh -> blocks.add(fresh(correction.startAfresh(), fresh, wanted, colours)));
     blocks.add(
         new Note("Test", "Stir, paint a patch, let it dry and look again before adding more."));
-    blocks.add(Sayings.lamp(light));
+    blocks.add(Sayings.lamp(correction.light()));
     return new Card("Correction", "To " + new ScreenColour(wanted.colour()).hex(), blocks);
   }
 

@@ -17,7 +17,6 @@ import io.github.swatchwright.ladder.LadderWarning;
 import io.github.swatchwright.ladder.LetDown;
 import io.github.swatchwright.ladder.Rung;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,15 +26,13 @@ import java.util.Optional;
 public final class LadderCard {
   private final Ladder ladder;
   private final long seed;
-  private final Illuminant light;
   private final PaintColour colours;
   private final List<CardPart> blocks = new ArrayList<>();
 
-  private LadderCard(Ladder ladder, long seed, Illuminant light) {
+  private LadderCard(Ladder ladder, long seed) {
     this.ladder = ladder;
     this.seed = seed;
-    this.light = light;
-    this.colours = new PaintColour(light);
+    this.colours = new PaintColour(ladder.light());
   }
 
   /**
@@ -43,10 +40,9 @@ public final class LadderCard {
    *
    * @param ladder what was planned
    * @param seed where the speckles of its pictures lie
-   * @param light the light that it was planned for
    */
-  public static Card of(Ladder ladder, long seed, Illuminant light) {
-    return new LadderCard(ladder, seed, light).card();
+  public static Card of(Ladder ladder, long seed) {
+    return new LadderCard(ladder, seed).card();
   }
 
   private Card card() {
@@ -57,7 +53,7 @@ public final class LadderCard {
     }
     blocks.add(whole());
     blocks.add(Sayings.RING);
-    blocks.add(Sayings.lamp(light));
+    blocks.add(Sayings.lamp(ladder.light()));
     blocks.addAll(Sayings.notes(List.of(Caution.DATA_SHEET)));
     return new Card("Ladder", ladder.rungs().size() + " shades", blocks);
   }

@@ -15,7 +15,6 @@ import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,22 +29,19 @@ public final class MatchCard {
   private static final int MOST_LEFT_OUT = 12;
 
   private final MatchResult result;
-  private final Illuminant light;
   private final List<CardPart> blocks = new ArrayList<>();
 
-  private MatchCard(MatchResult result, Illuminant light) {
+  private MatchCard(MatchResult result) {
     this.result = result;
-    this.light = light;
   }
 
   /**
    * The card.
    *
    * @param result what was found
-   * @param light the light that it was computed for
    */
-  public static Card of(MatchResult result, Illuminant light) {
-    return new MatchCard(result, light).card();
+  public static Card of(MatchResult result) {
+    return new MatchCard(result).card();
   }
 
   private Card card() {
@@ -69,7 +65,7 @@ public final class MatchCard {
       blocks.add(others());
     }
     blocks.add(Sayings.RING);
-    blocks.add(Sayings.lamp(light));
+    blocks.add(Sayings.lamp(result.light()));
     blocks.addAll(Sayings.cautions(media()));
     leftOut();
     String hex = new ScreenColour(result.target()).hex();
@@ -107,7 +103,7 @@ public final class MatchCard {
         "1",
         "The one to trust most",
         List.of(
-            RecipeDrops.of(ranked.recipe(), new PaintColour(light)),
+            RecipeDrops.of(ranked.recipe(), new PaintColour(result.light())),
             Colours.toDo(
                 List.of(target(), new Named("This mix", ranked.prediction().lab())),
                 ranked.prediction().spread()),

@@ -19,7 +19,6 @@ import io.github.swatchwright.plan.Needs;
 import io.github.swatchwright.plan.Plan;
 import io.github.swatchwright.plan.PlanCalendar;
 import io.github.swatchwright.plan.PlanStep;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,22 +28,19 @@ import java.util.Optional;
 /** A whole model's steps, to tick off one after the other. */
 public final class PlanCard {
   private final Plan plan;
-  private final Illuminant light;
   private final List<CardPart> blocks = new ArrayList<>();
 
-  private PlanCard(Plan plan, Illuminant light) {
+  private PlanCard(Plan plan) {
     this.plan = plan;
-    this.light = light;
   }
 
   /**
    * The card.
    *
    * @param plan what was planned
-   * @param light the light that it was planned for
    */
-  public static Card of(Plan plan, Illuminant light) {
-    return new PlanCard(plan, light).card();
+  public static Card of(Plan plan) {
+    return new PlanCard(plan).card();
   }
 
   private Card card() {
@@ -57,7 +53,7 @@ public final class PlanCard {
       blocks.add(needs());
     }
     blocks.add(Sayings.RING);
-    blocks.add(Sayings.lamp(light));
+    blocks.add(Sayings.lamp(plan.light()));
     blocks.addAll(Sayings.notes(plan.cautions()));
     return new Card("Plan", Label.of(plan.project().name()), blocks)
         .from(CardOrigin.UNKNOWN.withProject(plan.project().name()));
@@ -121,7 +117,7 @@ public final class PlanCard {
 
   private Section section(PlanStep step) {
     List<CardPart> inside = new ArrayList<>();
-    PaintColour colours = new PaintColour(light);
+    PaintColour colours = new PaintColour(plan.light());
     step.work().pot().ifPresent(pot -> inside.add(drops(pot)));
     step.work().ladder().ifPresent(ladder -> inside.addAll(passes(ladder, colours)));
     if (!step.kind().isClear() && !step.work().coats().isEmpty()) {
@@ -160,7 +156,7 @@ public final class PlanCard {
 
   /** Dots are for pots that one counts by eye; a hull takes hundreds of drops. */
   private Drops drops(Mix pot) {
-    PaintColour colours = new PaintColour(light);
+    PaintColour colours = new PaintColour(plan.light());
     return new Drops(
         pot.parts().stream()
             .map(

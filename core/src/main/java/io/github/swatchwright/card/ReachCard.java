@@ -7,7 +7,6 @@ import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.match.Addition;
 import io.github.swatchwright.match.Reach;
 import io.github.swatchwright.match.Reinforcement;
-import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,20 +16,19 @@ public final class ReachCard {
   private final Reinforcement result;
   private final PaintColour colours;
 
-  private ReachCard(Reinforcement result, Illuminant light) {
+  private ReachCard(Reinforcement result) {
     this.result = result;
-    this.colours = new PaintColour(light);
+    this.colours = new PaintColour(result.light());
   }
 
   /**
    * The card.
    *
    * @param result what each paint would do
-   * @param light the light that it was computed for
    */
-  public static Card of(Reinforcement result, Illuminant light) {
-    List<CardPart> parts = new ReachCard(result, light).parts();
-    parts.add(Sayings.lamp(light));
+  public static Card of(Reinforcement result) {
+    List<CardPart> parts = new ReachCard(result).parts();
+    parts.add(Sayings.lamp(result.light()));
     String title = result.additions().isEmpty() ? "None helps" : "The paint that helps most";
     return new Card("What to buy", title, parts);
   }

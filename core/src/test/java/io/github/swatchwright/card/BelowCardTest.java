@@ -14,7 +14,6 @@ import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.List;
@@ -33,7 +32,7 @@ class BelowCardTest {
     BasePlan below =
         BasePlan.of(BaseFinder.of(PREDICTOR), new Swatch.OfSrgb(Srgb.parse(end)), over, GREYS, 5);
     CoatPlan plan = CoatPlan.of(PREDICTOR, below.base(), over).withBelow(below);
-    return CoatCard.of(plan, 1, Illuminant.D65).toHtml();
+    return CoatCard.of(plan, 1).toHtml();
   }
 
   @Test

@@ -67,7 +67,7 @@ class CardsTest {
   private static final MatchResult MANY = match();
   private static final List<Card> CARDS =
       List.of(
-          MatchCard.of(MANY, LIGHT),
+          MatchCard.of(MANY),
           correction(),
           prediction(),
           sample(30),
@@ -91,8 +91,7 @@ class CardsTest {
         Project.of(
             "</style><script>alert(1)</script>",
             List.of(new ProjectArea("<b>&amp;", 20, ProjectArea.BARE_PLASTIC, tasks)));
-    return PlanCard.of(
-        Planner.of(OPTICS, TristimulusWeights.D65).withTestCards(1).plan(project), LIGHT);
+    return PlanCard.of(Planner.of(OPTICS, TristimulusWeights.D65).withTestCards(1).plan(project));
   }
 
   private static MatchResult match() {
@@ -115,7 +114,7 @@ class CardsTest {
   private static Card correction() {
     Correction correction =
         Corrector.of(OPTICS, TristimulusWeights.D65).correct(mixOfAll(), RED, 1, GREEN);
-    return CorrectionCard.of(mixOfAll(), RED, GREEN, correction, LIGHT);
+    return CorrectionCard.of(mixOfAll(), RED, GREEN, correction);
   }
 
   private static Card prediction() {
@@ -130,7 +129,7 @@ class CardsTest {
                 new Shade.OfColour(new Swatch.OfLab(Lab.ofD65(30, 20, 20))),
                 LadderRequest.MOST_RUNGS)
             .withSubject(Subject.RUST);
-    return LadderCard.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1, LIGHT);
+    return LadderCard.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1);
   }
 
   private static Card coats() {
@@ -140,8 +139,7 @@ class CardsTest {
     return CoatCard.of(
         CoatPlan.of(predictor, base, coats)
             .withAmounts(CoatAmounts.of(500, Application.USUAL, coats)),
-        1,
-        LIGHT);
+        1);
   }
 
   private static Card sample(int regions) {

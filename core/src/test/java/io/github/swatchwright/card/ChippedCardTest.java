@@ -14,7 +14,6 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.List;
@@ -59,7 +58,7 @@ class ChippedCardTest {
 
   @Test
   void theCardHasThePictureAndTheSteps() {
-    Card card = CoatCard.of(plan(), 7, Illuminant.D65);
+    Card card = CoatCard.of(plan(), 7);
     CardPart.Section step = (CardPart.Section) card.parts().get(2);
     CardPart.Picture picture =
         step.parts().stream()
