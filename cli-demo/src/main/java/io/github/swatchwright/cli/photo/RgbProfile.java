@@ -22,7 +22,10 @@ final class RgbProfile {
 
   private RgbProfile() {}
 
-  /** The profile's bytes. */
+  /**
+   * The profile's bytes. One method, since each tag's offset is needed twice: in the directory and
+   * where the tag itself is written.
+   */
   static byte[] of(RgbSpace space) {
     byte[] name = (space + "\0").getBytes(StandardCharsets.US_ASCII);
     int directory = 4 + 12 * TAGS.length;
