@@ -101,7 +101,7 @@ final class CodeProbes {
     for (int i = 0; i < count; i += Byte.SIZE) {
       int bits = in.readUnsignedByte();
       for (int bit = 0; bit < Byte.SIZE && i + bit < count; bit++) {
-        if ((bits >> bit & 1) == 1) {
+        if (((bits >> bit) & 1) == 1) {
           reached.set(start + i + bit);
         }
       }
