@@ -92,7 +92,7 @@ class CssColoursInBrowserTest {
     for (int i = 0; i < colours.size(); i++) {
       int ours = Srgb.parse(colours.get(i)).toPacked();
       for (int channel = 0; channel < 3; channel++) {
-        assertThat(ours >> 8 * (2 - channel) & 0xFF)
+        assertThat((ours >> (8 * (2 - channel))) & 0xFF)
             .as(colours.get(i))
             .isCloseTo(painted.get(i).get(channel).asInt(), within(tolerance));
       }

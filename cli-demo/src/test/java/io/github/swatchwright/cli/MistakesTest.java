@@ -25,7 +25,7 @@ class MistakesTest {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final int FEWEST = 60;
 
-  @TempDir Path folder;
+  @TempDir Path folder = Path.of("");
 
   /** The files that the table's command lines name, with what is wrong in them. */
   private static Map<String, String> files() {

@@ -22,7 +22,7 @@ class PhotoLearningTest {
   private static final String PLATE = PHOTO + "@240,100,160,160";
   private static final String GREY = "510,56,76,76@18%";
 
-  @TempDir Path folder;
+  @TempDir Path folder = Path.of("");
 
   @Test
   void correctTellsWhatToAddAndWritesTheCard() throws IOException {

@@ -170,9 +170,11 @@ class ShelfCsvTest {
   void spreadsheetsWithSemicolonsAndDecimalCommasAreRead() {
     Shelf shelf =
         read(
-            "Name;Medium;Hex;Coats;Notes\r\n"
-                + "Quay green;oil;405040;1,5;thin, in two coats\r\n"
-                + "\"Rust; dark\";oil;rgb(90, 40, 20);3;\"12,5\"\r\n");
+            """
+            Name;Medium;Hex;Coats;Notes\r
+            Quay green;oil;405040;1,5;thin, in two coats\r
+            "Rust; dark";oil;rgb(90, 40, 20);3;"12,5"\r
+            """);
     Paint first = shelf.paints().get(0);
     assertThat(first.masstone()).contains(new Swatch.OfSrgb(Srgb.parseHex("#405040")));
     assertThat(first.hiding()).contains(new Hiding.Coats(1.5));

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
@@ -181,6 +182,10 @@ class TwoPatchesTest {
     }
   }
 
+  private static Figures figures(String pairs) {
+    return Objects.requireNonNull(FIGURES.get(pairs));
+  }
+
   private static String table() {
     StringBuilder table =
         new StringBuilder("Median ΔE00: one alone, the difference, read beside; 80 % hold\n");
@@ -204,9 +209,9 @@ class TwoPatchesTest {
   @DisplayName("Munsell renotation: the difference of like colours is three times surer")
   void differencesOfLikeColoursAreSurer() {
     for (String reference : List.of("none", "grey")) {
-      Figures alike = FIGURES.get(reference + " to ΔE00 4");
+      Figures alike = figures(reference + " to ΔE00 4");
       assertThat(Figures.median(alike.difference)).isLessThan(Figures.median(alike.alone) / 3);
-      Figures near = FIGURES.get(reference + " to ΔE00 10");
+      Figures near = figures(reference + " to ΔE00 10");
       assertThat(Figures.median(near.difference)).isLessThan(Figures.median(near.alone));
     }
   }
@@ -227,7 +232,7 @@ class TwoPatchesTest {
   @DisplayName("Munsell renotation: 80 % intervals of differences and beside hold 74 to 92 %")
   void intervalsBesideAreHonest() {
     for (String reference : List.of("none", "grey", "chart")) {
-      Figures figures = FIGURES.get(reference);
+      Figures figures = figures(reference);
       assertThat(figures.heldShare()).as(reference).isBetween(0.74, 0.92);
       assertThat(figures.differencesHeldShare()).as(reference).isBetween(0.74, 0.92);
     }
