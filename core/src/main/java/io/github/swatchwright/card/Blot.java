@@ -1,6 +1,7 @@
 package io.github.swatchwright.card;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
@@ -45,7 +46,7 @@ record Blot(double x, double y, double turn, double elongation, double[] radii) 
   /** A circle with waves on it; the shorter a wave, the lower it is. */
   private static double[] outline(double radius, double raggedness, Random random) {
     double[] radii = new double[DIRECTIONS];
-    java.util.Arrays.fill(radii, radius);
+    Arrays.fill(radii, radius);
     for (int wave = 2; wave <= WAVES; wave++) {
       double height = radius * raggedness * random.nextGaussian() / Math.sqrt(wave);
       double phase = 2 * Math.PI * random.nextDouble();

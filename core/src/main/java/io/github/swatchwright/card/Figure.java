@@ -28,11 +28,6 @@ record Figure(double width, double height, String description, List<Markup> shap
         .add(shapes);
   }
 
-  /** The drawing in a place of a larger one. */
-  Markup svg(double x, double y, double placeWidth, double placeHeight) {
-    return svg().with("x", x).with("y", y).with("width", placeWidth).with("height", placeHeight);
-  }
-
   /** The drawing as a file of its own. */
   String toFile() {
     return svg()

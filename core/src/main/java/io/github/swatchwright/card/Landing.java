@@ -8,13 +8,13 @@ import java.util.Random;
  */
 public enum Landing {
   /** Drops of a flicked brush: round, a few of them large and most of them fine. */
-  FLICKED(0.26, 0.55, 0.05, 1.35),
+  FLICKED(0.26, 0.55, 0.04, 1.35),
 
   /** Blots of a torn sponge: ragged and in clusters. */
-  SPONGED(0.42, 0.45, 0.2, 1.6),
+  SPONGED(0.36, 0.5, 0.14, 1.5),
 
   /** Paint that has come off at edges and where boots go: angular, longer than wide. */
-  CHIPPED(0.3, 0.6, 0.3, 3);
+  CHIPPED(0.3, 0.65, 0.15, 3);
 
   /** No mark is larger than so many times the median. */
   private static final double LARGEST = 4;

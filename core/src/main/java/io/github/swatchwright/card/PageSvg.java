@@ -8,8 +8,8 @@ final class PageSvg {
   /** Curves are written in whole tenths of their unit. */
   private static final int TENTHS = 10;
 
-  /** A text that comes as near to its limit is squeezed where a font is wider than Helvetica. */
-  private static final double NEARLY = 0.75;
+  /** Longer texts keep Helvetica's width where a machine shows them in a wider font. */
+  private static final int SHORT = 3;
 
   private PageSvg() {}
 
@@ -184,7 +184,7 @@ final class PageSvg {
             .with("x", words.left())
             .with("y", words.baseline())
             .with("font-size", words.size());
-    return wide > NEARLY * words.most()
+    return words.text().length() > SHORT
         ? text.with("textLength", Math.min(wide, words.most()))
             .with("lengthAdjust", "spacingAndGlyphs")
         : text;

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class TextWidthTest {
 
-  // A figure of Helvetica is 556 thousandths wide, a space 278 (Adobe's metrics, held against
-  // PDFBox's copy of them by the command line's tests).
+  // A figure of Helvetica is 556 thousandths wide, a space 278 (Adobe's metrics for the
+  // standard fonts; PagePdfTest holds whole cards against PDFBox's copy of them).
   @Test
   void widthsAreHelveticas() {
     assertThat(TextWidth.of("10 20", false)).isCloseTo(4 * 0.556 + 0.278, within(1e-12));

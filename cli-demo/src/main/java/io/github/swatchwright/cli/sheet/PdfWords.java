@@ -74,7 +74,7 @@ record PdfWords(PDPageContentStream content, double points) {
 
   private static void append(List<Run> runs, PDFont font, String letter) {
     int last = runs.size() - 1;
-    if (last >= 0 && runs.get(last).font == font) {
+    if (last >= 0 && runs.get(last).font.equals(font)) {
       runs.set(last, new Run(font, runs.get(last).text + letter));
     } else {
       runs.add(new Run(font, letter));
