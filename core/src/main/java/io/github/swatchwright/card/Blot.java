@@ -7,20 +7,47 @@ import java.util.Random;
 
 /**
  * One mark of paint: round or long, with a ragged outline that is told by its radius in each
- * direction. Lengths are millimetres of the model.
- *
- * @param x of its middle
- * @param y of its middle
- * @param turn of its long axis, radians
- * @param elongation length over width
- * @param radii of the outline, before it is drawn out: {@value #DIRECTIONS} about a circle
+ * direction. Lengths are millimetres of the model. Immutable.
  */
-record Blot(double x, double y, double turn, double elongation, double[] radii) {
+final class Blot {
   private static final int DIRECTIONS = 64;
   private static final int WAVES = 8;
 
   /** Where paint was thrown from, marks lie about along one direction: this far off it, radians. */
   private static final double SPREAD = 0.35;
+
+  private final double x;
+  private final double y;
+  private final double turn;
+  private final double elongation;
+  private final double[] radii;
+
+  /**
+   * A mark.
+   *
+   * @param x of its middle
+   * @param y of its middle
+   * @param turn of its long axis, radians
+   * @param elongation length over width
+   * @param radii of the outline, before it is drawn out: {@value #DIRECTIONS} about a circle
+   */
+  private Blot(double x, double y, double turn, double elongation, double[] radii) {
+    this.x = x;
+    this.y = y;
+    this.turn = turn;
+    this.elongation = elongation;
+    this.radii = radii;
+  }
+
+  /** The middle, to the right. */
+  double x() {
+    return x;
+  }
+
+  /** The middle, downwards. */
+  double y() {
+    return y;
+  }
 
   /** Marks that land together: one, or a cluster of a sponge. */
   static List<Blot> landing(Landing landing, double x, double y, double towards, Random random) {

@@ -40,7 +40,8 @@ record DropDots(double drops, Lab colour) {
     for (int dot = 0; dot < Math.ceil(drops); dot++) {
       int column = dot % IN_ROW;
       double x = left + (column + 0.5 + (column >= GROUP ? GAP : 0)) * pitch;
-      double y = top + (dot / IN_ROW + 0.5) * pitch;
+      int row = dot / IN_ROW;
+      double y = top + (row + 0.5) * pitch;
       double part = Math.min(1, drops - dot);
       shapes.add(new Page.Disc(x, y, RADIUS * pitch, 0, part, Ink.BLACK));
       shapes.add(new Page.Disc(x, y, (RADIUS - RIM) * pitch, 0, part, Ink.ofPaint(colour, "dot")));

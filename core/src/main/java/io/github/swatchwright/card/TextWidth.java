@@ -18,6 +18,7 @@ final class TextWidth {
   };
 
   private static final int FIRST = ' ';
+  private static final int NO_BREAK_SPACE = 0xA0;
   private static final int LATIN = 620;
   private static final int WIDE = 1000;
 
@@ -39,6 +40,9 @@ final class TextWidth {
     int place = codePoint - FIRST;
     if (place >= 0 && place < ASCII.length) {
       return ASCII[place];
+    }
+    if (codePoint == NO_BREAK_SPACE) {
+      return ASCII[0];
     }
     return codePoint < WIDE_FROM ? LATIN : WIDE;
   }

@@ -72,8 +72,7 @@ class PagePdfTest {
 
   private static Card card() {
     Shelf shelf = ShelfJson.parse(DemoShelf.text(), "demo shelf");
-    MixPredictor predictor =
-        MixPredictor.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
+    MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
     Mix mix = Mix.parse("Titanium white:6, Red oxide:1.5, Yellow oxide:2", shelf);
     return PredictionCard.of(Map.of(mix, predictor.predict(mix)), Illuminant.D65);
   }
