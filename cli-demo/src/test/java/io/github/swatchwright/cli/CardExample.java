@@ -27,6 +27,9 @@ import java.util.function.Function;
  */
 record CardExample(int pages, List<String> command, Function<JsonNode, List<String>> colours) {
 
+  /** On a shelf's card, below its paints. */
+  private static final int MOST_GAPS = 8;
+
   /** Paints whose names try to fetch, run or hide something. */
   private static final String HOSTILE_SHELF =
       """
@@ -125,6 +128,11 @@ record CardExample(int pages, List<String> command, Function<JsonNode, List<Stri
                           colours.add(srgb(paint, "masstone"));
                         }
                       });
+              for (JsonNode gap : json.get("gaps")) {
+                if (colours.size() < json.get("paints").size() + MOST_GAPS) {
+                  colours.add(srgb(gap, "furthest"));
+                }
+              }
               return colours;
             }),
         new CardExample(
@@ -140,7 +148,7 @@ record CardExample(int pages, List<String> command, Function<JsonNode, List<Stri
                 "--out",
                 folder.resolve("better.json").toString()),
             json -> calibrated(json, folder.resolve("better.json"))),
-        new CardExample(6, List.of("plan", project(folder), "--cards", "0"), CardExample::planned));
+        new CardExample(5, List.of("plan", project(folder), "--cards", "0"), CardExample::planned));
   }
 
   /** Wanted colours; then, for each paint on offer, its own colour and the wanted ones again. */

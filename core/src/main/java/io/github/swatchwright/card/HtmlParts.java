@@ -2,6 +2,7 @@ package io.github.swatchwright.card;
 
 import io.github.swatchwright.card.CardPart.Colours;
 import io.github.swatchwright.card.CardPart.Drops;
+import io.github.swatchwright.card.CardPart.Fact;
 import io.github.swatchwright.card.CardPart.Facts;
 import io.github.swatchwright.card.CardPart.Line;
 import io.github.swatchwright.card.CardPart.Lines;
@@ -12,7 +13,9 @@ import io.github.swatchwright.card.CardPart.Row;
 import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.card.CardPart.Sentence;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Parts of a card as elements of a page for the screen. */
 final class HtmlParts {
@@ -109,15 +112,15 @@ final class HtmlParts {
     return Markup.of("li").add(Markup.of("strong", Markup.number(row.count()))).add(paint);
   }
 
+  /** A list in HTML has each label once, with all that it says. */
   private static Markup facts(Facts facts) {
-    List<Markup> rows =
-        facts.facts().stream()
-            .map(
-                fact ->
-                    Markup.of(
-                        "div",
-                        List.of(Markup.of("dt", fact.label()), Markup.of("dd", fact.text()))))
-            .toList();
+    Map<String, Markup> byLabel = new LinkedHashMap<>();
+    for (Fact fact : facts.facts()) {
+      Markup row =
+          byLabel.getOrDefault(fact.label(), Markup.of("div").add(Markup.of("dt", fact.label())));
+      byLabel.put(fact.label(), row.add(Markup.of("dd", fact.text())));
+    }
+    List<Markup> rows = List.copyOf(byLabel.values());
     return Markup.of("dl", rows).with("class", "facts");
   }
 

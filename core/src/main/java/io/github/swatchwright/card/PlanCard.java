@@ -5,6 +5,8 @@ import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.card.CardPart.Colours;
 import io.github.swatchwright.card.CardPart.Drops;
 import io.github.swatchwright.card.CardPart.Facts;
+import io.github.swatchwright.card.CardPart.Line;
+import io.github.swatchwright.card.CardPart.Lines;
 import io.github.swatchwright.card.CardPart.Named;
 import io.github.swatchwright.card.CardPart.Row;
 import io.github.swatchwright.card.CardPart.Section;
@@ -193,13 +195,13 @@ public final class PlanCard {
   }
 
   private Section needs() {
-    Facts facts = Facts.none();
+    List<Line> lines = new ArrayList<>();
     for (Needs.OfPaint paint : plan.needs().paints()) {
-      facts = facts.and(Volume.words(paint.millilitres()), Label.of(paint.name()));
+      lines.add(new Line("", List.of(), Label.of(paint.name()), Volume.words(paint.millilitres())));
     }
     for (Map.Entry<String, Double> thinner : plan.needs().thinners().entrySet()) {
-      facts = facts.and(Volume.words(thinner.getValue()), thinner.getKey());
+      lines.add(new Line("", List.of(), thinner.getKey(), Volume.words(thinner.getValue())));
     }
-    return new Section("", "It takes in all", List.of(facts));
+    return new Section("", "It takes in all", List.of(new Lines(lines)));
   }
 }

@@ -75,14 +75,20 @@ public final class ShelfCard {
                         + " three paints (estimated)",
                     100 * reach.share(),
                     ShelfReach.LIMIT));
+    List<Line> gaps = new ArrayList<>();
     for (ShelfReach.Gap gap : reach.gaps().subList(0, Math.min(MOST, reach.gaps().size()))) {
-      facts =
-          facts.and(
-              "Gap",
+      gaps.add(
+          new Line(
+              "",
+              List.of(gap.furthest().lab()),
+              "Gap: " + gap.name(),
               String.format(
-                  Locale.ROOT, "%s: %.0f %% of it is out of reach", gap.name(), 100 * gap.share()));
+                  Locale.ROOT,
+                  "%.0f %% of it is out of reach, this by ΔE00 %.0f",
+                  100 * gap.share(),
+                  gap.furthest().nearestDeltaE00())));
     }
-    return new Section("", "What it can be mixed to", List.of(facts));
+    return new Section("", "What it can be mixed to", List.of(facts, new Lines(gaps)));
   }
 
   private static List<CardPart> sentences(List<String> problems) {
