@@ -19,7 +19,7 @@ final class BlotOutlines {
   static final int MARGIN = 3;
 
   /** Edges of cells for one control point. */
-  private static final double STEP = 2.5;
+  private static final double STEP = 3.5;
 
   private static final int FEWEST = 4;
   private static final int ROUNDS = 4;

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  * <p>The picture shows {@value #WIDTH} mm × {@value #HEIGHT} mm of a model, and tiles: its left
  * edge goes on from its right one, its upper from its lower one. Shares are met within {@link
  * #TOLERANCE} in pixels, and so is that of a pass in the drawn picture; passes that are drawn over
- * each other meet theirs within 0.0025. Where marks lie is drawn from the seed alone. Immutable.
+ * each other meet theirs within 0.004. Where marks lie is drawn from the seed alone. Immutable.
  */
 public final class Speckle {
   /** How far a shown share may be from the wanted one, for up to {@value #MOST_PASSES} passes. */
