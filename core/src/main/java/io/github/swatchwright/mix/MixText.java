@@ -91,13 +91,11 @@ record MixText(String text, Shelf shelf) {
     for (String piece : name.split(",", -1)) {
       if (name.indexOf(',') >= 0 && isOn(piece.trim())) {
         throw refusal(
-            "'"
-                + piece.trim()
-                + "'"
+            Printable.quoted(piece.trim())
                 + inTheMix()
-                + " has no number of parts, must be '"
-                + piece.trim()
-                + ":3' or the like");
+                + " has no number of parts, must be "
+                + Printable.quoted(piece.trim() + ":3")
+                + " or the like");
       }
     }
     for (String piece : name.split(",", -1)) {
