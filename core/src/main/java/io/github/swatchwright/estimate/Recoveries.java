@@ -6,14 +6,13 @@ import io.github.swatchwright.spectrum.RecoveredReflectance;
 import io.github.swatchwright.spectrum.ReflectanceRecovery;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.IdentityHashMap;
-import java.util.Map;
 
 /**
  * The smoothest reflectances of stated colours, each recovered once: the choice of a shelf's
  * surface asks for them first, and the estimate of each paint again. For one thread.
  */
 final class Recoveries {
-  private final Map<Swatch, Recovered> latest = new IdentityHashMap<>();
+  private final IdentityHashMap<Swatch, Recovered> latest = new IdentityHashMap<>();
   private ReflectanceRecovery recovery =
       new ReflectanceRecovery(TristimulusWeights.D65, Saunderson.NONE);
   private Saunderson surface = Saunderson.NONE;
