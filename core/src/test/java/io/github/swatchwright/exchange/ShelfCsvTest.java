@@ -100,13 +100,15 @@ class ShelfCsvTest {
   @Test
   void listsEveryBadLineAndImportsNothing() {
     String text =
-        "name,medium,coats\n"
-            + "White,oil,1\n"
-            + "Grey,oil,x\n"
-            + "\"Two\n"
-            + "lines\",oil,1\n"
-            + "White,oil,1\n"
-            + "Red,oil,0\n";
+        """
+        name,medium,coats
+        White,oil,1
+        Grey,oil,x
+        "Two
+        lines",oil,1
+        White,oil,1
+        Red,oil,0
+        """;
 
     assertThat(badLines(text))
         .containsExactly(

@@ -105,9 +105,9 @@ public final class ParseFuzz {
     return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
-  private static boolean grows(BitSet known, BitSet reached) {
-    BitSet fresh = (BitSet) reached.clone();
-    fresh.andNot(known);
+  private static boolean grows(BitSet reached, BitSet now) {
+    BitSet fresh = (BitSet) now.clone();
+    fresh.andNot(reached);
     return !fresh.isEmpty();
   }
 

@@ -54,8 +54,11 @@ enum ParseTarget implements FuzzSubject {
   CSV(
       ParseSeeds.of(
           "name,srgb,medium\nA,#808080,oil\n\"B \"\"b\"\"\",#FFFFFF,oil\n",
-          "\uFEFFname,medium,lab_l,lab_a,lab_b,coats,make,use\r\n"
-              + "'=A,oil,50,1.5,-2,3,ready-mixed,ink\r\n"),
+          String.join(
+              "\r\n",
+              "\uFEFFname,medium,lab_l,lab_a,lab_b,coats,make,use",
+              "'=A,oil,50,1.5,-2,3,ready-mixed,ink",
+              "")),
       ShelfImport.CSV),
   PALETTE(
       ParseSeeds.of("GIMP Palette\nName: p\nColumns: 4\n#\n0 128 255 Blue\n1 2 3\tGrey\n"),

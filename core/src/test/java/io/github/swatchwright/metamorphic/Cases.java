@@ -23,6 +23,8 @@ import java.util.function.Consumer;
  * same". Such tests need no known truth. Each case has a seed of its own, named when it fails.
  */
 final class Cases {
+  private static final List<Make> MAKES = List.of(Make.values());
+
   /** How many cases a test has. */
   static final int COUNT = 1000;
 
@@ -65,7 +67,7 @@ final class Cases {
   static Paint paint(Random random, String name) {
     Paint paint =
         Paint.of(name, Medium.ACRYLIC, swatch(random))
-            .withMake(Make.values()[random.nextInt(Make.values().length)])
+            .withMake(MAKES.get(random.nextInt(MAKES.size())))
             .withDropMillilitres(0.03 + 0.03 * random.nextDouble());
     return switch (random.nextInt(4)) {
       case 0 -> paint.withHiding(new Hiding.Coats(1 + random.nextInt(4)));

@@ -112,7 +112,9 @@ class RecipesAskedOtherwiseTest {
     each(
         (asked, random) -> {
           List<Paint> renamed =
-              asked.shelf.paints().stream().map(p -> p.withName(names.get(p.name()))).toList();
+              asked.shelf.paints().stream()
+                  .map(p -> p.withName(names.getOrDefault(p.name(), p.name())))
+                  .toList();
           Shelf other = new Shelf("y", renamed, asked.shelf.surface());
           assertSame(
               expected(asked.result, names::get),

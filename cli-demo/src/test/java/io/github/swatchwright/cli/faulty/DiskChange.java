@@ -6,7 +6,34 @@ public sealed interface DiskChange {
   record Made(String path) implements DiskChange {}
 
   /** Bytes are written into a file. */
-  record Written(String path, long position, byte[] bytes) implements DiskChange {
+  final class Written implements DiskChange {
+    private final String path;
+    private final long position;
+    private final byte[] bytes;
+
+    /**
+     * A write.
+     *
+     * @param bytes kept, and not changed any more
+     */
+    Written(String path, long position, byte[] bytes) {
+      this.path = path;
+      this.position = position;
+      this.bytes = bytes;
+    }
+
+    String path() {
+      return path;
+    }
+
+    long position() {
+      return position;
+    }
+
+    byte[] bytes() {
+      return bytes;
+    }
+
     @Override
     public String toString() {
       return "Written " + bytes.length + " at " + position + " of " + path;
