@@ -14,7 +14,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -55,7 +54,6 @@ final class FaultyRuns {
           "d.png");
 
   private static final byte[] THEIRS = "theirs\n".getBytes(StandardCharsets.UTF_8);
-  private static final Predicate<String> IS_DRAFT = name -> name.endsWith(".draft");
 
   /** Written where nothing was. */
   private static final String NEW_NOTEBOOK = "new.jsonl";
@@ -122,7 +120,9 @@ final class FaultyRuns {
     check(run.status() == Main.DONE || run.out().isEmpty() || error, what + run.out());
     checkFiles(what, run.status(), after, trace);
     boolean cannotClearUp = kind == Faults.Kind.STAYS_DEAD || trace.get(at - 1).startsWith("del");
-    check(cannotClearUp || content().keySet().stream().noneMatch(IS_DRAFT), what + " left a draft");
+    check(
+        cannotClearUp || content().keySet().stream().noneMatch(FaultyRuns::isDraft),
+        what + " left a draft");
     restore();
   }
 
@@ -260,5 +260,9 @@ final class FaultyRuns {
         Files.write(file.toPath(), old);
       }
     }
+  }
+
+  private static boolean isDraft(String name) {
+    return name.endsWith(".draft");
   }
 }
