@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.Collectors;
 
@@ -48,6 +49,7 @@ public final class Speckle {
 
   private final Lab base;
   private final List<Pass> passes;
+  private final long seed;
   private final double height;
   private final List<List<Blot>> marks = new ArrayList<>();
   private final SpeckleRaster cells;
@@ -75,6 +77,7 @@ public final class Speckle {
     Require.within("number of passes", passes.size(), 0, MOST_PASSES);
     this.base = base;
     this.passes = List.copyOf(passes);
+    this.seed = seed;
     this.height = height;
     Random random = new Random(seed);
     for (Pass pass : passes) {
@@ -198,5 +201,20 @@ public final class Speckle {
     return passes.isEmpty()
         ? "No speckle"
         : "Speckle: the base shows in " + bare + ", the passes in " + passShares;
+  }
+
+  /** Whether the other is of the same base, passes, seed and size, and so the same picture. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Speckle that
+        && base.equals(that.base)
+        && passes.equals(that.passes)
+        && seed == that.seed
+        && height == that.height;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(base, passes, seed, height);
   }
 }

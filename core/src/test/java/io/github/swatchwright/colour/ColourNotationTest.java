@@ -125,8 +125,8 @@ class ColourNotationTest {
         "rgb(1, 2)|'rgb(1, 2)' is not a colour of the form rgb(138, 75, 42), each 0 to 255",
         "oklch(0.4 x 20)|'x' in 'oklch(0.4 x 20)' is not a number",
         "oklch(45 0.1 20)|L in 'oklch(45 0.1 20)' is 45.0, must be within [0.0, 1.0]",
-        "hsl(20, 50%, 35%)|'hsl(20, 50%, 35%)' is not a colour of the form #RRGGBB, rgb(138, 75,"
-            + " 42) or lab(L, a, b), nor a colour name of CSS such as sienna"
+        "hsl(20, 50%, 35%)|'hsl(20, 50%, 35%)' is not read; give the same colour as rgb(r, g, b) or"
+            + " #RRGGBB"
       })
   void whatIsNoColourIsRefused(String text, String message) {
     assertThatIllegalArgumentException().isThrownBy(() -> Srgb.parse(text)).withMessage(message);
