@@ -42,7 +42,7 @@ final class ParseSeeds {
   static final List<byte[]> OPTICS =
       of(
           ("{\"format\":\"swatchwright-shelf\",\"version\":1,\"name\":\"S\",\"paints\":[{\"name\":\"A\",\"medium\":\"oil\","
-               + "\"masstone\":{\"srgb\":\"#C48A2C\"},\"optics\":{\"from\":380,\"step\":10,\"z\":["
+              + "\"masstone\":{\"srgb\":\"#C48A2C\"},\"optics\":{\"from\":380,\"step\":10,\"z\":["
               + numbers(36)
               + "],\"u\":["
               + numbers(36)
