@@ -57,7 +57,8 @@ public class MatcherBenchmark {
 
   private final Random random = new Random(1);
   private final List<MatchRequest> requests = new ArrayList<>();
-  private ShelfOptics optics = ShelfOptics.estimate(Shelf.of("none", List.of()));
+  private ShelfOptics optics =
+      ShelfOptics.estimate(Shelf.of("before", List.of(paint(0, colour()))));
   private Matcher used = Matcher.of(optics, TristimulusWeights.D65);
   private int turn;
 
