@@ -38,7 +38,7 @@ final class FaultyRuns {
           "reach #808080 --catalogue */shelf.json --max-drops 2 --paints 1 --table */b.csv",
           "shelf --export */b.gpl --plot */a.svg");
 
-  /** Every call of so many commands fails, and every so many-th of the others. */
+  /** Of that many first commands every call fails, of the others only some. */
   private static final int ALWAYS_ALL = 4;
 
   static final List<String> WRITTEN =

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Typical mistakes and the one line that each gets: {@code docs/mistakes.md} is the table, and is
- * held here. {@code -Dmistakes.write=true} writes its messages anew; read them before they are
+ * held here. {@code -Dmistakes.write=true} writes its messages again; read them before they are
  * kept.
  */
 class MistakesTest {

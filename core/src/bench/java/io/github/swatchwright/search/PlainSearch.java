@@ -11,7 +11,8 @@ import java.util.List;
 
 /**
  * The plain search to compare with: every recipe's 36 bands, XYZ, CIELAB and CIEDE2000 in full,
- * paint by paint without an object per recipe. It can be told to look at every so many-th set only.
+ * paint by paint without an object per recipe. It can be told to look at one set in a number of
+ * them only.
  */
 final class PlainSearch {
   private final SearchSpace space;

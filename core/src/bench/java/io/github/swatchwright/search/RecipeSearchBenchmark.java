@@ -96,13 +96,13 @@ public class RecipeSearchBenchmark {
     return targets.get(turn % TARGETS);
   }
 
-  /** Every recipe in full, of one in every so many sets. */
+  /** Every recipe in full, of one set in {@link #every}. */
   @Benchmark
   public List<Candidate> plain() {
     return new PlainSearch(space, every).nearest(next(), BEST);
   }
 
-  /** Every recipe by the kernels, of one in every so many sets. */
+  /** Every recipe by the kernels, of one set in {@link #every}. */
   @Benchmark
   public List<Candidate> tuned() {
     return new TunedSearch(space, every).nearest(next(), BEST);

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The exhaustive search with the engine's own kernels: every recipe in single precision, 128 side
  * by side, and those near enough in double; nothing is left out by cells. It can be told to look at
- * every so many-th set only.
+ * one set in a number of them only.
  */
 final class TunedSearch {
   private final CompiledShelf shelf;

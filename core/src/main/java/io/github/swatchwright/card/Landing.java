@@ -16,7 +16,7 @@ public enum Landing {
   /** Paint that has come off at edges and where boots go: angular, longer than wide. */
   CHIPPED(0.3, 0.65, 0.15, 3);
 
-  /** No mark is larger than so many times the median. */
+  /** The largest mark, in medians. */
   private static final double LARGEST = 4;
 
   private final double medianRadius;

@@ -73,6 +73,22 @@ public final class PlanCard {
             facts, new Sentence("Waits are the usual ones at room temperature; the label wins.")));
   }
 
+  /** The test cards worth painting first, and what they buy. */
+  private static Facts withCards(Facts before, NextCards next) {
+    Facts facts = before;
+    List<NextCard> cards = next.cards();
+    for (NextCard card : cards) {
+      facts = facts.and("Test card", Label.sentence(card.recipe().toMix().toText()));
+    }
+    return facts.and(
+        "That buys",
+        String.format(
+            Locale.ROOT,
+            "base coats within ΔE00 %.1f on average, %.1f without",
+            cards.get(cards.size() - 1).expectedDeltaE00(),
+            next.expectedDeltaE00()));
+  }
+
   private Optional<Section> before() {
     Facts facts = Facts.none();
     for (Needs.OfPaint paint : plan.needs().missing()) {
@@ -82,19 +98,7 @@ public final class PlanCard {
               Label.of(paint.name()) + ", " + Volume.words(paint.missingMillilitres()));
     }
     if (plan.cards().isPresent()) {
-      NextCards cards = plan.cards().get();
-      double last = cards.cards().get(cards.cards().size() - 1).expectedDeltaE00();
-      for (NextCard card : cards.cards()) {
-        facts = facts.and("Test card", Label.sentence(card.recipe().toMix().toText()));
-      }
-      facts =
-          facts.and(
-              "That buys",
-              String.format(
-                  Locale.ROOT,
-                  "base coats within ΔE00 %.1f on average, %.1f without",
-                  last,
-                  cards.expectedDeltaE00()));
+      facts = withCards(facts, plan.cards().get());
     }
     for (PlanStep step : plan.trials()) {
       facts =

@@ -166,7 +166,7 @@ public final class Speckle {
     return PageSvg.file(figure(0, 0, 8 * WIDTH));
   }
 
-  /** The picture in a place of a page, so many millimetres wide. */
+  /** The picture in a place of a page, of a width in millimetres. */
   Page.Figure figure(double left, double top, double width) {
     double high = width * height / WIDTH;
     double cell = width / grid().columns();

@@ -19,7 +19,7 @@ import java.util.Locale;
  * variance loses c²/v. A patch of quite another colour so changes next to nothing.
  */
 public final class BesideCorrection implements PhotoCorrection {
-  /** Farther off than so many standard deviations, the patch must be another one. */
+  /** A patch that is more standard deviations off than this must be another one. */
   private static final double MOST_DEVIATIONS = 5;
 
   /** Photos have tails: no deviation of a grey counts as less than this here. */

@@ -63,7 +63,7 @@ final class CardTables {
     }
   }
 
-  /** Prints the tables of so many shelves, from that seed on. */
+  /** Prints the tables of some shelves, from a seed on. */
   public static void main(String... args) {
     CardTables tables = new CardTables();
     long first = Long.parseLong(args[0]);

@@ -21,7 +21,8 @@ class RgbSpaceTest {
     throw new AssertionError(name);
   }
 
-  // Printed to so many decimals in the standards, here from memory: IEC 61966-2-1 (4), CSS Color 4
+  // Decimals in brackets are those of the standards, here from memory: IEC 61966-2-1 (4), CSS Color
+  // 4
   // (7), Adobe RGB (1998) 2005-05 (5); of ITU-R BT.2020 only the luminances (4).
   @ParameterizedTest(name = "{0}, channel {1}: X = {2}, Y = {3}, Z = {4} in the standard")
   @CsvSource({

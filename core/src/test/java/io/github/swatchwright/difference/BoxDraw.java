@@ -59,7 +59,7 @@ record BoxDraw(
     return to(lowL, lowA, lowB);
   }
 
-  /** By the 8 corners, the point nearest in CIELAB, and so many random points. */
+  /** By the 8 corners, the point nearest in CIELAB, and some random points. */
   double sampledMinimum(Random random, int points) {
     double least = to(near(colour.l(), lowL, highL), nearA(), near(colour.b(), lowB, highB));
     for (int corner = 0; corner < 8; corner++) {

@@ -27,7 +27,7 @@ final class ScatteringPainter {
     this.scatter = scatter;
   }
 
-  /** The volume of so many drops, in usual drops. */
+  /** The volume of some drops, in usual drops. */
   private double pour(int drops) {
     double poured = 0;
     for (int i = 0; i < drops; i++) {

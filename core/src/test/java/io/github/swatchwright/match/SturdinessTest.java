@@ -141,7 +141,7 @@ class SturdinessTest {
         100 * realised.ratio());
   }
 
-  /** Paints as wrong as they are believed to be: drawn anew for each pot. */
+  /** Paints as wrong as they are believed to be: drawn again for each pot. */
   @Test
   void theFirstRecipeOfTheDemoShelfComesOutNearer() {
     Shelf shelf = ShelfJson.parse(DemoShelf.text(), "demo shelf");

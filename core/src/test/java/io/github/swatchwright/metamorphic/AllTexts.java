@@ -43,7 +43,7 @@ final class AllTexts {
         lab.toText());
   }
 
-  /** Prints a digest of so many cases: the program that another Java runs. */
+  /** Prints a digest of a number of cases: the program that another Java runs. */
   public static void main(String[] args) throws NoSuchAlgorithmException {
     MessageDigest digest = MessageDigest.getInstance("SHA-256");
     Cases.each(

@@ -39,7 +39,7 @@ final class Cases {
 
   private Cases() {}
 
-  /** Tries so many cases, each with the random numbers of its own seed. */
+  /** Tries a number of cases, each with the random numbers of its own seed. */
   static void each(int count, Consumer<Random> trial) {
     for (int seed = 0; seed < count; seed++) {
       try {

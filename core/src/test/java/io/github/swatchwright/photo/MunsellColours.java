@@ -46,8 +46,8 @@ final class MunsellColours {
   }
 
   /**
-   * A colour chart as they are made: so many colours, all of which an sRGB file can hold, and six
-   * greys from black to white.
+   * A colour chart as they are made: colours, all of which an sRGB file can hold, and six greys
+   * from black to white.
    */
   static List<Reflectance> chart(int count, long seed) {
     List<Reflectance> chart = new ArrayList<>();

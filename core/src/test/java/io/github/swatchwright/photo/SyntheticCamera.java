@@ -89,7 +89,7 @@ final class SyntheticCamera {
     return raw;
   }
 
-  /** A photo of the surfaces, one a patch, exposed by so many stops more than the card asks. */
+  /** A photo of the surfaces, one a patch, exposed by some stops more than the card asks. */
   ArgbPhoto shoot(List<Reflectance> surfaces, Illuminant light, double stops) throws IOException {
     double balance = LEAST_BALANCE + (1 - LEAST_BALANCE) * random.nextDouble();
     double[] day = raw(Reflectance.constant(1), Illuminant.D65);
