@@ -65,7 +65,7 @@ record CoatText(Output output, Illuminant light) {
     output.line("    %s", PredictionText.interval(step.prediction()));
     output.line("    %s", hiding(step));
     output.line(
-        "    Pre-highlight: darkest %s%s, lightest %s%s",
+        "    Over a pre-highlight: where that is darkest %s%s, where lightest %s%s",
         output.block(step.overDarkest()),
         Output.notation(step.overDarkest()),
         output.block(step.overLightest()),

@@ -87,6 +87,12 @@ public record Lab(double l, double a, double b, WhitePoint white) {
 
   /** The colour as {@link #parse} reads it, rounded to two decimals: for people. */
   public String toText() {
-    return String.format(Locale.ROOT, "lab(%.2f, %.2f, %.2f)", l, a, b);
+    return "lab(" + rounded(l) + ", " + rounded(a) + ", " + rounded(b) + ")";
+  }
+
+  /** Two decimals; what is rounded to 0 has no sign. */
+  private static String rounded(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value);
+    return text.equals("-0.00") ? "0.00" : text;
   }
 }

@@ -85,4 +85,9 @@ class LabTest {
   void hueRunsFromZeroToBelow360(double a, double b, double hue) {
     assertThat(Lab.ofD65(50, a, b).hueDegrees().orElseThrow()).isEqualTo(hue);
   }
+
+  @Test
+  void whatIsRoundedToZeroHasNoSign() {
+    assertThat(Lab.ofD65(29.51, -0.001, -0.006).toText()).isEqualTo("lab(29.51, 0.00, -0.01)");
+  }
 }
