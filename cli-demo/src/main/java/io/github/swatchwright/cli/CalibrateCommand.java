@@ -8,13 +8,12 @@ import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.NextCard;
 import io.github.swatchwright.calibrate.NextCards;
 import io.github.swatchwright.calibrate.TestCard;
-import io.github.swatchwright.card.CalibrationCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.CalibrationJson;
 import io.github.swatchwright.json.CardsJson;
-import io.github.swatchwright.json.NextCardsJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
@@ -162,7 +161,7 @@ final class CalibrateCommand implements Command {
     write(shelf, calibration, Optional.of(named));
     shared.give(
         output,
-        () -> CalibrationJson.of(calibration, named),
+        () -> JsonResult.of(calibration, named),
         () -> {
           print(calibration, out);
           print(named);
@@ -171,11 +170,11 @@ final class CalibrateCommand implements Command {
 
   private void give(Shelf shelf, Calibration calibration, NewFile out) {
     write(shelf, calibration, Optional.empty());
-    shared.give(output, () -> CalibrationJson.of(calibration), () -> print(calibration, out));
+    shared.give(output, () -> JsonResult.of(calibration), () -> print(calibration, out));
   }
 
   private void write(Shelf shelf, Calibration calibration, Optional<NextCards> named) {
-    card.write(output, shared, () -> CalibrationCard.of(shelf, calibration, named, shared.light()));
+    card.write(output, shared, () -> Card.of(shelf, calibration, named, shared.light()));
   }
 
   private Calibration calibration(Shelf shelf, List<TestCard> cards, CardErrors errors) {
@@ -221,8 +220,8 @@ final class CalibrateCommand implements Command {
   }
 
   private void name(NextCards named) {
-    card.write(output, shared, () -> CalibrationCard.of(named, shared.light()));
-    shared.give(output, () -> NextCardsJson.of(named), () -> print(named));
+    card.write(output, shared, () -> Card.of(named, shared.light()));
+    shared.give(output, () -> JsonResult.of(named), () -> print(named));
   }
 
   private NextCards nextCards(Shelf shelf, CardErrors errors) {

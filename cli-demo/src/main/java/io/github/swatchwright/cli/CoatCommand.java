@@ -1,7 +1,7 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.argument.Require;
-import io.github.swatchwright.card.CoatCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.coat.Base;
 import io.github.swatchwright.coat.BaseFinder;
 import io.github.swatchwright.coat.BasePlan;
@@ -14,7 +14,7 @@ import io.github.swatchwright.coat.CoatPredictor;
 import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.coat.PreHighlight;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.CoatJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
@@ -149,10 +149,10 @@ final class CoatCommand implements Command {
       plan = plan.withAmounts(CoatAmounts.of(area.getAsDouble(), amounts.application(), stack));
     }
     CoatPlan all = chipping.map(plan::withChipping).orElse(plan);
-    card.write(output, shared, () -> CoatCard.of(all, SEED));
+    card.write(output, shared, () -> Card.of(all, SEED));
     shared.give(
         output,
-        () -> CoatJson.of(all),
+        () -> JsonResult.of(all),
         () -> {
           new CoatText(output, shared.light()).print(all);
           LastTime lastTime = LastTime.of(shared);

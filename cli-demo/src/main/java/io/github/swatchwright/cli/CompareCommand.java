@@ -1,11 +1,11 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.ComparisonCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.difference.ColourDifference;
 import io.github.swatchwright.difference.Verdict;
-import io.github.swatchwright.json.ComparisonJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -56,10 +56,10 @@ final class CompareCommand implements Command {
     Lab a = given(first, shelf).labUnder(light);
     Lab b = given(second, shelf).labUnder(light);
     ColourDifference difference = Ciede2000.STANDARD.compare(a, b);
-    card.write(output, shared, () -> ComparisonCard.of(a, b, difference, shared.light()));
+    card.write(output, shared, () -> Card.of(a, b, difference, shared.light()));
     shared.give(
         output,
-        () -> ComparisonJson.of(a, b, difference, shared.light()),
+        () -> JsonResult.of(a, b, difference, shared.light()),
         () -> print(a, b, difference));
   }
 

@@ -4,10 +4,10 @@ import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.Correction;
 import io.github.swatchwright.calibrate.Corrector;
 import io.github.swatchwright.calibrate.TestCard;
-import io.github.swatchwright.card.CorrectionCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.CorrectionJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.photo.PatchDifference;
@@ -95,12 +95,11 @@ final class CorrectCommand implements Command {
         Corrector.of(ShelfOptics.estimate(shelf), shared.weights())
             .withChoice(choice.of(shelf))
             .correct(pot, seen.swatch(), seen.error(), wanted.swatch());
-    card.write(
-        output, shared, () -> CorrectionCard.of(pot, seen.swatch(), wanted.swatch(), correction));
+    card.write(output, shared, () -> Card.of(pot, seen.swatch(), wanted.swatch(), correction));
     Optional<CardSet> cards = Optional.ofNullable(cardsFile).map(file -> learn(pot, seen, file));
     shared.give(
         output,
-        () -> CorrectionJson.of(pot, correction),
+        () -> JsonResult.of(pot, correction),
         () -> {
           apart.ifPresent(this::print);
           new CorrectionText(output).print(correction);

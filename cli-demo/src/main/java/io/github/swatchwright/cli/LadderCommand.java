@@ -1,13 +1,13 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.LadderCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.card.Speckle;
 import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.LadderJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.LadderOrder;
 import io.github.swatchwright.ladder.LadderPlanner;
@@ -147,13 +147,13 @@ final class LadderCommand implements Command {
     Shelf shelf = shared.shelf();
     LadderRequest request = request(shelf);
     Ladder ladder = LadderPlanner.of(ShelfOptics.estimate(shelf), shared.weights()).plan(request);
-    card.write(output, shared, () -> LadderCard.of(ladder, seed));
+    card.write(output, shared, () -> Card.of(ladder, seed));
     if (picture != null) {
       output.files().write("--picture", picture, speckle(ladder).toSvg());
     }
     shared.give(
         output,
-        () -> LadderJson.of(ladder),
+        () -> JsonResult.of(ladder),
         () -> {
           new LadderText(output, shared.light()).print(ladder);
           LastTime lastTime = LastTime.of(shared);

@@ -1,11 +1,11 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.MatchCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.terminal.EarlyEnd;
 import io.github.swatchwright.colour.ColourNotation;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
@@ -159,10 +159,10 @@ final class MatchCommand implements Command {
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     MatchRequest request = request(shelf, targetRequest(optics, light));
     MatchResult result = search(Matcher.of(optics, light), request);
-    card.write(output, shared, () -> MatchCard.of(result));
+    card.write(output, shared, () -> Card.of(result));
     shared.give(
         output,
-        () -> MatchJson.of(result),
+        () -> JsonResult.of(result),
         () -> new MatchText(output, shared.light()).print(result));
   }
 

@@ -8,9 +8,8 @@ import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.CardsJson;
-import io.github.swatchwright.json.CorrectionJson;
 import io.github.swatchwright.json.FoundMix;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.paint.Shelf;
@@ -52,8 +51,8 @@ record NotebookLearning(Output output, SharedOptions shared, PhotoReference refe
         output,
         () ->
             correction
-                .map(some -> CorrectionJson.of(found.mix(), some))
-                .orElseGet(() -> CardsJson.of(cards)),
+                .map(some -> JsonResult.of(found.mix(), some))
+                .orElseGet(() -> JsonResult.of(cards)),
         () -> {
           output.line("Card %d: %s", cards.cards().size(), found.mix().toText());
           output.line("Written to %s; 'swatchwright calibrate' learns from it.", file);

@@ -1,8 +1,8 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
-import io.github.swatchwright.json.NotebookListJson;
 import io.github.swatchwright.json.Trials;
 import java.util.List;
 
@@ -14,7 +14,7 @@ import java.util.List;
  */
 record NotebookList(Output output, SharedOptions shared) {
   void all(Notebook.Contents contents) {
-    shared.give(output, () -> NotebookListJson.of(contents), () -> print(contents));
+    shared.give(output, () -> JsonResult.of(contents), () -> print(contents));
   }
 
   private void print(Notebook.Contents contents) {
@@ -38,7 +38,7 @@ record NotebookList(Output output, SharedOptions shared) {
   void show(int number, NotebookEntry entry) {
     shared.give(
         output,
-        () -> NotebookListJson.of(number, entry),
+        () -> JsonResult.of(number, entry),
         () -> {
           output.line("Asked    %s (UTC)", head(entry));
           output.line("Shelf    %s, SHA-256 %s", entry.shelfName(), entry.shelfHash());

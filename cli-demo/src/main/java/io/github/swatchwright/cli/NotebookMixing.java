@@ -6,8 +6,8 @@ import io.github.swatchwright.coat.Thinner;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.AgainJson;
 import io.github.swatchwright.json.FoundMix;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.MixedAgain;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
@@ -72,7 +72,7 @@ record NotebookMixing(Output output, SharedOptions shared, CardOption card) {
     card.write(output, shared, () -> NotebookPages.again(entry, again, shared.light()));
     shared.give(
         output,
-        () -> AgainJson.of(again, changed, shared.light()),
+        () -> JsonResult.ofAgain(again, changed, shared.light()),
         () -> {
           print(entry, all, again, changed);
           if (take) {

@@ -2,24 +2,20 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.card.Card;
 import io.github.swatchwright.card.CardOrigin;
-import io.github.swatchwright.card.NotebookCard;
-import io.github.swatchwright.card.PredictionCard;
+import io.github.swatchwright.card.NotebookLine;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.json.FoundMix;
 import io.github.swatchwright.json.MixedAgain;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.NotebookEntry;
 import io.github.swatchwright.json.Trials;
-import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Cards of a notebook. */
@@ -31,7 +27,7 @@ final class NotebookPages {
   /** What the notebook holds. */
   static Card of(Notebook.Contents contents, Shelf shelf) {
     List<Trials.Remembered> trials = Trials.of(contents).all();
-    List<NotebookCard.Entry> entries = new ArrayList<>();
+    List<NotebookLine> entries = new ArrayList<>();
     for (NotebookEntry entry : contents.entries()) {
       int number = entries.size() + 1;
       Optional<Trials.Remembered> trial =
@@ -42,20 +38,20 @@ final class NotebookPages {
                   number, entry, "Tried for entry " + trial.get().trial().on(), trial.get(), shelf)
               : entry(number, entry, shelf));
     }
-    return NotebookCard.of(entries);
+    return Card.ofNotebook(entries);
   }
 
-  private static NotebookCard.Entry entry(
+  private static NotebookLine entry(
       int number, NotebookEntry entry, String asked, Trials.Remembered trial, Shelf shelf) {
-    return new NotebookCard.Entry(
+    return new NotebookLine(
         number, day(entry), asked, colours(mixes(trial.on(), shelf)), trial.trial().inWords());
   }
 
-  private static NotebookCard.Entry entry(int number, NotebookEntry entry, Shelf shelf) {
+  private static NotebookLine entry(int number, NotebookEntry entry, Shelf shelf) {
     List<FoundMix> mixes = mixes(entry, shelf);
     String found = mixes.isEmpty() ? "" : mixes.get(0).mix().toText();
     String more = mixes.size() > 1 ? " and " + (mixes.size() - 1) + " more" : "";
-    return new NotebookCard.Entry(
+    return new NotebookLine(
         number, day(entry), new TypedLine(entry.asked()).toText(), colours(mixes), found + more);
   }
 
@@ -78,8 +74,8 @@ final class NotebookPages {
 
   /** An entry's mixes, mixed again. */
   static Card again(int number, List<MixedAgain> mixes, Illuminant light) {
-    Map<Mix, Prediction> pots = new LinkedHashMap<>();
-    mixes.forEach(again -> pots.put(again.mix(), again.prediction()));
-    return PredictionCard.of(pots, light).from(CardOrigin.UNKNOWN.withEntry(number));
+    List<PredictedMix> pots =
+        mixes.stream().map(again -> new PredictedMix(again.mix(), again.prediction())).toList();
+    return Card.ofPredictions(pots, light).from(CardOrigin.UNKNOWN.withEntry(number));
   }
 }

@@ -1,9 +1,9 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.PlanCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.PlanJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ProjectJson;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
@@ -104,10 +104,10 @@ final class PlanCommand implements Command {
         Planner.of(ShelfOptics.estimate(shelf), shared.weights()).withTestCards(cards);
     List<Done> done = progress.stream().map(some -> done(some, shelf)).toList();
     Plan plan = planner.plan(project, done);
-    card.write(output, shared, () -> PlanCard.of(plan));
+    card.write(output, shared, () -> Card.of(plan));
     shared.give(
         output,
-        () -> PlanJson.of(plan),
+        () -> JsonResult.of(plan),
         () -> new PlanText(output, plan, LastTime.of(shared)).print());
   }
 

@@ -1,17 +1,15 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.PredictionCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.PredictionsJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
-import io.github.swatchwright.mix.Prediction;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -44,23 +42,18 @@ final class PredictCommand implements Command {
     Shelf shelf = shared.shelf();
     List<Mix> wanted = mixes.stream().map(text -> Mix.parse(text, shelf)).toList();
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), light);
-    List<PredictionsJson.Entry> entries =
-        wanted.stream().map(mix -> new PredictionsJson.Entry(mix, predictor.predict(mix))).toList();
-    card.write(output, shared, () -> PredictionCard.of(byMix(entries), shared.light()));
-    shared.give(output, () -> PredictionsJson.of(entries, shared.light()), () -> print(entries));
+    List<PredictedMix> predicted =
+        wanted.stream().map(mix -> new PredictedMix(mix, predictor.predict(mix))).toList();
+    card.write(output, shared, () -> Card.ofPredictions(predicted, shared.light()));
+    shared.give(
+        output, () -> JsonResult.ofPredictions(predicted, shared.light()), () -> print(predicted));
   }
 
-  private static Map<Mix, Prediction> byMix(List<PredictionsJson.Entry> entries) {
-    Map<Mix, Prediction> predictions = new LinkedHashMap<>();
-    entries.forEach(entry -> predictions.put(entry.mix(), entry.prediction()));
-    return predictions;
-  }
-
-  private void print(List<PredictionsJson.Entry> entries) {
-    for (PredictionsJson.Entry entry : entries) {
-      output.line(entry.mix().toText());
-      output.line("  %s", PredictionText.colour(output, entry.prediction()));
-      output.line("  %s", PredictionText.interval(entry.prediction()));
+  private void print(List<PredictedMix> predicted) {
+    for (PredictedMix mix : predicted) {
+      output.line(mix.mix().toText());
+      output.line("  %s", PredictionText.colour(output, mix.prediction()));
+      output.line("  %s", PredictionText.interval(mix.prediction()));
     }
     output.line("Light: %s", shared.light().name());
   }

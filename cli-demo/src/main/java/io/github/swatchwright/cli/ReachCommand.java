@@ -1,9 +1,9 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.ReachCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.ReinforcementJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.match.Addition;
 import io.github.swatchwright.match.Catalogue;
@@ -107,8 +107,8 @@ final class ReachCommand implements Command {
                 Catalogue.of(offered, optics, light)
                     .withChoice(choice.of(shelf))
                     .best(targets, paints, maxDrops, alternatives, progress));
-    card.write(output, shared, () -> ReachCard.of(result));
-    shared.give(output, () -> ReinforcementJson.of(result), () -> print(result, offered.name()));
+    card.write(output, shared, () -> Card.of(result));
+    shared.give(output, () -> JsonResult.of(result), () -> print(result, offered.name()));
   }
 
   private void print(Reinforcement result, String name) {

@@ -1,12 +1,12 @@
 package io.github.swatchwright.cli;
 
-import io.github.swatchwright.card.SampleCard;
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.cli.photo.PreviewPicture;
-import io.github.swatchwright.json.SampleJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
@@ -120,13 +120,13 @@ final class SampleCommand implements Command {
     card.write(
         output,
         shared,
-        () -> SampleCard.of(String.valueOf(file.getFileName()), reader.reference(), colours));
+        () -> Card.ofSample(String.valueOf(file.getFileName()), reader.reference(), colours));
     if (preview != null) {
       writePreview(preview, reader, colours);
     }
     shared.give(
         output,
-        () -> SampleJson.of(file.toString(), reader.reference(), colours),
+        () -> JsonResult.ofSample(file.toString(), reader.reference(), colours),
         () -> {
           output.line("Reference: %s", reader.reference());
           colours.forEach(this::print);

@@ -7,7 +7,7 @@ import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.sheet.SeenPicture;
 import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.json.CardsJson;
-import io.github.swatchwright.json.SheetReadingJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Shelf;
@@ -161,7 +161,7 @@ final class SheetCommand implements Command {
     if (drawn != null) {
       output.files().write("--picture", drawn, SeenPicture.png(pages));
     }
-    shared.give(output, () -> SheetReadingJson.of(readings), () -> tell(readings, to, cards));
+    shared.give(output, () -> JsonResult.ofSheet(readings), () -> tell(readings, to, cards));
   }
 
   /** Whether the sheet was printed for that shelf; one for another shelf is refused. */

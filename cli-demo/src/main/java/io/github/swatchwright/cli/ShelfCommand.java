@@ -1,7 +1,7 @@
 package io.github.swatchwright.cli;
 
+import io.github.swatchwright.card.Card;
 import io.github.swatchwright.card.ReachPlot;
-import io.github.swatchwright.card.ShelfCard;
 import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
@@ -9,7 +9,7 @@ import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
-import io.github.swatchwright.json.ShelfReportJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
@@ -124,10 +124,10 @@ final class ShelfCommand implements Command {
     if (plotFile != null) {
       plot(plotFile, report, reach);
     }
-    card.write(output, shared, () -> ShelfCard.of(report, reach, shared.light()));
+    card.write(output, shared, () -> Card.of(report, reach, shared.light()));
     shared.give(
         output,
-        () -> ShelfReportJson.of(report, reach, shared.light()),
+        () -> JsonResult.of(report, reach, shared.light()),
         () -> {
           print(report);
           reach.ifPresent(this::print);
@@ -168,10 +168,10 @@ final class ShelfCommand implements Command {
   private void write(Shelf shelf, NewFile file, TristimulusWeights light) {
     ShelfFiles.replace(output.files(), file.path(), shelf);
     ShelfReport report = ShelfReport.ofLabels(shelf, light);
-    card.write(output, shared, () -> ShelfCard.of(report, Optional.empty(), shared.light()));
+    card.write(output, shared, () -> Card.of(report, Optional.empty(), shared.light()));
     shared.give(
         output,
-        () -> ShelfReportJson.of(report, shared.light()),
+        () -> JsonResult.of(report, shared.light()),
         () -> {
           report.problems().forEach(problem -> output.line("Note: %s.", problem));
           output.line("%s written to %s.", Words.count(report.paints().size(), "paint"), file);

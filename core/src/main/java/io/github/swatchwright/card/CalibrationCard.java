@@ -19,7 +19,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** What test cards have taught a shelf: its paints before and after, and which card comes next. */
-public final class CalibrationCard {
+final class CalibrationCard {
   private CalibrationCard() {}
 
   /**
@@ -30,7 +30,7 @@ public final class CalibrationCard {
    * @param next cards to paint next, if that was asked
    * @param light the light that its colours are for
    */
-  public static Card of(
+  static Card of(
       Shelf before, Calibration calibration, Optional<NextCards> next, Illuminant light) {
     List<CardPart> parts = new ArrayList<>();
     parts.add(
@@ -52,7 +52,7 @@ public final class CalibrationCard {
   }
 
   /** Cards to paint first, when nothing was learned yet. */
-  public static Card of(NextCards next, Illuminant light) {
+  static Card of(NextCards next, Illuminant light) {
     return new Card("Test cards", "Worth painting first", List.of(next(next), Sayings.lamp(light)));
   }
 

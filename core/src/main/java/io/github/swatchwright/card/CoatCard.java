@@ -29,7 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Coats over a base in their order, with waits and cautions, and what to paint next. */
-public final class CoatCard {
+final class CoatCard {
   private static final int MOST_OPTIONS = 4;
 
   /** More patches than that are hard to tell apart in a strip. */
@@ -50,7 +50,7 @@ public final class CoatCard {
    * @param plan the coats
    * @param seed where the speckles of its pictures lie
    */
-  public static Card of(CoatPlan plan, long seed) {
+  static Card of(CoatPlan plan, long seed) {
     return new CoatCard(plan, seed).card();
   }
 

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Two colours and how they differ. */
-public final class ComparisonCard {
+final class ComparisonCard {
   /** What one decimal shows as zero. */
   private static final double NO_STEP = 0.05;
 
@@ -26,7 +26,7 @@ public final class ComparisonCard {
    * @param difference B's difference from A
    * @param light the light that it was computed for
    */
-  public static Card of(Lab a, Lab b, ColourDifference difference, Illuminant light) {
+  static Card of(Lab a, Lab b, ColourDifference difference, Illuminant light) {
     Verdict verdict = difference.verdict();
     Facts facts =
         Facts.none()

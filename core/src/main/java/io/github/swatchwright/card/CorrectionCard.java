@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What to add to a pot that came out wrong, one paint after the other. */
-public final class CorrectionCard {
+final class CorrectionCard {
   private CorrectionCard() {}
 
   /**
@@ -25,7 +25,7 @@ public final class CorrectionCard {
    * @param target the wanted colour
    * @param correction what to add
    */
-  public static Card of(Mix pot, Swatch measured, Swatch target, Correction correction) {
+  static Card of(Mix pot, Swatch measured, Swatch target, Correction correction) {
     PaintColour colours = new PaintColour(correction.light());
     Named wanted = new Named("Target", colours.of(target));
     Named now = new Named("Pot now", colours.of(measured));

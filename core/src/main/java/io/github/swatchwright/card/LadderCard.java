@@ -23,7 +23,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** A ladder of shades: what to add to the pot for each, and how much of the area it covers. */
-public final class LadderCard {
+final class LadderCard {
   private final Ladder ladder;
   private final long seed;
   private final PaintColour colours;
@@ -41,7 +41,7 @@ public final class LadderCard {
    * @param ladder what was planned
    * @param seed where the speckles of its pictures lie
    */
-  public static Card of(Ladder ladder, long seed) {
+  static Card of(Ladder ladder, long seed) {
     return new LadderCard(ladder, seed).card();
   }
 

@@ -22,7 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Recipes for a colour: the one to trust most, then others. */
-public final class MatchCard {
+final class MatchCard {
   /** More recipes than that are not on the card, which says so. */
   static final int MOST_RECIPES = 6;
 
@@ -40,7 +40,7 @@ public final class MatchCard {
    *
    * @param result what was found
    */
-  public static Card of(MatchResult result) {
+  static Card of(MatchResult result) {
     return new MatchCard(result).card();
   }
 

@@ -28,7 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A whole model's steps, to tick off one after the other. */
-public final class PlanCard {
+final class PlanCard {
   private final Plan plan;
   private final List<CardPart> blocks = new ArrayList<>();
 
@@ -41,7 +41,7 @@ public final class PlanCard {
    *
    * @param plan what was planned
    */
-  public static Card of(Plan plan) {
+  static Card of(Plan plan) {
     return new PlanCard(plan).card();
   }
 

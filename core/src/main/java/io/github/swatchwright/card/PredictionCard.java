@@ -7,15 +7,14 @@ import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** What mixes will look like. */
-public final class PredictionCard {
+final class PredictionCard {
   /** More mixes than that are not on the card, which says so. */
   static final int MOST_MIXES = 12;
 
@@ -27,23 +26,20 @@ public final class PredictionCard {
    * @param predictions the mixes, in order, with what they will look like
    * @param light the light that they were computed for
    */
-  public static Card of(Map<Mix, Prediction> predictions, Illuminant light) {
+  static Card of(List<PredictedMix> predictions, Illuminant light) {
     List<CardPart> blocks = new ArrayList<>();
     PaintColour colours = new PaintColour(light);
-    Map<Mix, Prediction> shown = new LinkedHashMap<>();
-    predictions.entrySet().stream()
-        .limit(MOST_MIXES)
-        .forEach(entry -> shown.put(entry.getKey(), entry.getValue()));
-    shown.forEach(
-        (mix, prediction) -> blocks.add(section(blocks.size() + 1, mix, prediction, colours)));
-    if (predictions.size() > MOST_MIXES) {
+    List<PredictedMix> mixes = predictions.stream().distinct().toList();
+    for (PredictedMix mix : mixes.subList(0, Math.min(mixes.size(), MOST_MIXES))) {
+      blocks.add(section(blocks.size() + 1, mix.mix(), mix.prediction(), colours));
+    }
+    if (mixes.size() > MOST_MIXES) {
       blocks.add(
-          new Sentence(
-              "Mixes that are not on this card: " + (predictions.size() - MOST_MIXES) + "."));
+          new Sentence("Mixes that are not on this card: " + (mixes.size() - MOST_MIXES) + "."));
     }
     blocks.add(Sayings.RING);
     blocks.add(Sayings.lamp(light));
-    String title = predictions.size() == 1 ? "One mix" : predictions.size() + " mixes";
+    String title = mixes.size() == 1 ? "One mix" : mixes.size() + " mixes";
     return new Card("Predictions", title, blocks);
   }
 

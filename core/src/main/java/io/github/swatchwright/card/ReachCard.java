@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Which paint to buy for colours that are wanted, to take along to the shop. */
-public final class ReachCard {
+final class ReachCard {
   private final Reinforcement result;
   private final PaintColour colours;
 
@@ -26,7 +26,7 @@ public final class ReachCard {
    *
    * @param result what each paint would do
    */
-  public static Card of(Reinforcement result) {
+  static Card of(Reinforcement result) {
     List<CardPart> parts = new ReachCard(result).parts();
     parts.add(Sayings.lamp(result.light()));
     String title = result.additions().isEmpty() ? "None helps" : "The paint that helps most";

@@ -18,7 +18,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Colours read from a photo. */
-public final class SampleCard {
+final class SampleCard {
   /** More colours than that are not on the card, which says so. */
   static final int MOST_COLOURS = 24;
 
@@ -34,7 +34,7 @@ public final class SampleCard {
    * @param reference what its colours were corrected by, in words
    * @param colours the colours, in order
    */
-  public static Card of(String photo, String reference, List<RegionColour> colours) {
+  static Card of(String photo, String reference, List<RegionColour> colours) {
     List<CardPart> blocks = new ArrayList<>();
     blocks.add(Facts.none().and("Reference", Label.of(reference)));
     colours.stream()

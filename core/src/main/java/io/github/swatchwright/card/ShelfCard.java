@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The paints of a shelf with their colours, to keep beside the bottles, and what it lacks. */
-public final class ShelfCard {
+final class ShelfCard {
   /** More gaps and problems than these aren't on the card, which says so. */
   private static final int MOST = 8;
 
@@ -29,7 +29,7 @@ public final class ShelfCard {
    * @param reach what it can be mixed to; empty when none of its paints can be computed with
    * @param light the light that it was looked at under
    */
-  public static Card of(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
+  static Card of(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
     List<CardPart> parts = new ArrayList<>();
     parts.add(
         new Section(

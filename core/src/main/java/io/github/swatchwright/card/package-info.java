@@ -10,7 +10,7 @@
  * <pre>{@code
  * Matcher matcher = Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
  * Swatch target = new Swatch.OfSrgb(Srgb.parse("#8A4B2A"));
- * String page = MatchCard.of(matcher.match(MatchRequest.of(target))).toHtml();
+ * String page = Card.of(matcher.match(MatchRequest.of(target))).toHtml();
  * }</pre>
  */
 @NullMarked

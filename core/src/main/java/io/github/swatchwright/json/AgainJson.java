@@ -6,12 +6,8 @@ import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.List;
 
-/**
- * Mixes that were found once, mixed again: of each its {@code drops} and {@code millilitres}, the
- * colour of {@code then} and the {@code predicted} one with today's paints; and whether the {@code
- * shelfChanged} since.
- */
-public final class AgainJson {
+/** Mixes mixed again as JSON, see {@link JsonResult#ofAgain}. */
+final class AgainJson {
   private AgainJson() {}
 
   /**
@@ -21,7 +17,7 @@ public final class AgainJson {
    * @param shelfChanged whether the shelf is another than it was then
    * @param light the light that it was computed for
    */
-  public static JsonResult of(List<MixedAgain> mixes, boolean shelfChanged, Illuminant light) {
+  static JsonResult of(List<MixedAgain> mixes, boolean shelfChanged, Illuminant light) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", light.name());

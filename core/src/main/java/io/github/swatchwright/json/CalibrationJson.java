@@ -10,25 +10,17 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * What test cards did for a shelf as JSON: {@code paints}, each with its {@code cards} and their
- * mean ΔE00 before and after; the {@code contradictions}, cards that were left out, and the {@code
- * unexpected} ones, which were used; the {@code strength} of {@code batches}, 1 for as strong as
- * the shelf's; {@code strengths}, of each paint on the latest day it was {@code painted} with,
- * compared with an earlier one ({@code since}; left out when nobody wrote it down); {@code
- * widthScale}, how wide errors turned out to be; the {@code surface} that was chosen or fitted; and
- * the {@code residual} of all cards.
- */
-public final class CalibrationJson {
+/** What test cards did for a shelf as JSON, see {@link JsonResult#of(Calibration)}. */
+final class CalibrationJson {
   private CalibrationJson() {}
 
   /** The result as JSON. */
-  public static JsonResult of(Calibration calibration) {
+  static JsonResult of(Calibration calibration) {
     return of(calibration, Optional.empty());
   }
 
   /** The result as a JSON object, with the cards to paint {@code next}. */
-  public static JsonResult of(Calibration calibration, NextCards next) {
+  static JsonResult of(Calibration calibration, NextCards next) {
     return of(calibration, Optional.of(next));
   }
 

@@ -160,7 +160,7 @@ public final class CardsJson {
   }
 
   /** The same as a result of a command. */
-  public static JsonResult of(CardSet cards) {
+  static JsonResult of(CardSet cards) {
     return new JsonResult(json -> write(json, cards));
   }
 

@@ -40,7 +40,7 @@ import java.util.List;
  *  "cautions":[{"about":"flames","text":"…"}]}
  * }</pre>
  */
-public final class CoatJson {
+final class CoatJson {
   private CoatJson() {}
 
   /**
@@ -48,7 +48,7 @@ public final class CoatJson {
    *
    * @param plan the coats
    */
-  public static JsonResult of(CoatPlan plan) {
+  static JsonResult of(CoatPlan plan) {
     TristimulusWeights weights = TristimulusWeights.of(plan.light(), Observer.CIE_1931);
     return new JsonResult(
         json -> {

@@ -5,10 +5,10 @@ import io.github.swatchwright.difference.ColourDifference;
 import io.github.swatchwright.spectrum.Illuminant;
 
 /**
- * The difference of two colours as JSON: {@code deltaE00}, its parts {@code deltaL}, {@code deltaC}
- * and {@code deltaH}, the {@code verdict} as one word, and both colours.
+ * The difference of two colours as JSON, see {@link JsonResult#of(Lab, Lab, ColourDifference,
+ * Illuminant)}.
  */
-public final class ComparisonJson {
+final class ComparisonJson {
   private ComparisonJson() {}
 
   /**
@@ -19,8 +19,7 @@ public final class ComparisonJson {
    * @param difference sample minus reference
    * @param light the light that both were computed for
    */
-  public static JsonResult of(
-      Lab reference, Lab sample, ColourDifference difference, Illuminant light) {
+  static JsonResult of(Lab reference, Lab sample, ColourDifference difference, Illuminant light) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", light.name());

@@ -8,13 +8,8 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/**
- * What to add to a pot as JSON: {@code additions}, each with {@code paint}, {@code drops} and the
- * colour to be expected after it; the colour in the end and its ΔE00 from the target; what is in
- * the {@code corrected} pot then; whether a new pot is the better way, and the {@code fresh} pot
- * that was weighed against this one, when one was.
- */
-public final class CorrectionJson {
+/** What to add to a pot as JSON, see {@link JsonResult#of(Mix, Correction)}. */
+final class CorrectionJson {
   private CorrectionJson() {}
 
   /**
@@ -23,7 +18,7 @@ public final class CorrectionJson {
    * @param pot what was in the pot
    * @param correction the result
    */
-  public static JsonResult of(Mix pot, Correction correction) {
+  static JsonResult of(Mix pot, Correction correction) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", correction.light().name());

@@ -8,8 +8,6 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.ladder.Ladder;
 import io.github.swatchwright.ladder.Rung;
-import io.github.swatchwright.mix.Mix;
-import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
 import java.io.IOException;
 import java.util.List;
@@ -38,7 +36,7 @@ import java.util.List;
  * rung before names; {@code setAside} are drops that neither the pass nor the next pot takes. A
  * wash has no {@code add}, and says its {@code coats} and {@code thinner} to one of paint.
  */
-public final class LadderJson {
+final class LadderJson {
   private LadderJson() {}
 
   /**
@@ -46,7 +44,7 @@ public final class LadderJson {
    *
    * @param ladder what was planned
    */
-  public static JsonResult of(Ladder ladder) {
+  static JsonResult of(Ladder ladder) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", ladder.light().name());
@@ -131,31 +129,6 @@ public final class LadderJson {
   }
 
   /**
-   * A rung as it was read back.
-   *
-   * @param keep drops to keep of the pot before
-   * @param add whole drops to add; empty for a wash
-   * @param letDown drops of the let-down to add besides
-   * @param pot what is in the pot then
-   * @param lab its predicted colour, relative to D65 unless it was planned for another light
-   * @param coverage share of the area that its pass covers, 0 to 1
-   * @param visibleShare share of the area that shows it at last, 0 to 1
-   */
-  public record ReadRung(
-      int keep,
-      List<Recipe.Drops> add,
-      int letDown,
-      Mix pot,
-      Lab lab,
-      double coverage,
-      double visibleShare) {
-    /** Copies the list. */
-    public ReadRung {
-      add = List.copyOf(add);
-    }
-  }
-
-  /**
    * Reads the rungs of a ladder from a text.
    *
    * @param text the JSON document
@@ -163,7 +136,7 @@ public final class LadderJson {
    * @param shelf the shelf whose paints the rungs name
    * @throws JsonInputException when the text isn't a ladder, or names a paint that isn't there
    */
-  public static List<ReadRung> parseRungs(String text, String source, Shelf shelf) {
+  static List<ReadRung> parseRungs(String text, String source, Shelf shelf) {
     return RungReader.rungs(JsonDocument.parse(text, source), shelf);
   }
 }

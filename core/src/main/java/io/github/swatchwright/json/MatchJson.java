@@ -34,7 +34,7 @@ import java.util.List;
  *  "leftOut":["'Bell brass' is metallic, which the model doesn't hold for"]}
  * }</pre>
  */
-public final class MatchJson {
+final class MatchJson {
   private MatchJson() {}
 
   /**
@@ -42,7 +42,7 @@ public final class MatchJson {
    *
    * @param result what was found
    */
-  public static JsonResult of(MatchResult result) {
+  static JsonResult of(MatchResult result) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", result.light().name());
@@ -117,7 +117,7 @@ public final class MatchJson {
    * @param shelf the shelf whose paints the recipes name
    * @throws JsonInputException when the text isn't a result, or names a paint that isn't there
    */
-  public static List<Recipe> parseRecipes(String text, String source, Shelf shelf) {
+  static List<Recipe> parseRecipes(String text, String source, Shelf shelf) {
     return recipes(JsonDocument.parse(text, source), shelf);
   }
 

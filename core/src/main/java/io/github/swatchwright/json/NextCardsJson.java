@@ -4,16 +4,12 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.calibrate.NextCards;
 import java.io.IOException;
 
-/**
- * The test cards to paint next as JSON: {@code next} holds the error to be expected as things are,
- * {@code expectedDeltaE00}, and the {@code cards}, each with its {@code drops} and the error that
- * is left once it has been measured.
- */
-public final class NextCardsJson {
+/** The test cards to paint next as JSON, see {@link JsonResult#of(NextCards)}. */
+final class NextCardsJson {
   private NextCardsJson() {}
 
   /** The cards as JSON. */
-  public static JsonResult of(NextCards next) {
+  static JsonResult of(NextCards next) {
     return new JsonResult(json -> write(json, next));
   }
 

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 
 /** What a notebook holds, as JSON: its {@code entries}, numbered from 1, and what is set aside. */
-public final class NotebookListJson {
+final class NotebookListJson {
   private NotebookListJson() {}
 
   /** All entries, without what was found. */
-  public static JsonResult of(Notebook.Contents contents) {
+  static JsonResult of(Notebook.Contents contents) {
     return new JsonResult(
         json -> {
           json.writeArrayFieldStart("entries");
@@ -31,7 +31,7 @@ public final class NotebookListJson {
   }
 
   /** One entry with all that was found. */
-  public static JsonResult of(int number, NotebookEntry entry) {
+  static JsonResult of(int number, NotebookEntry entry) {
     return new JsonResult(
         json -> {
           write(json, number, entry);

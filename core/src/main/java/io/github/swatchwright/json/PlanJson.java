@@ -33,7 +33,7 @@ import java.util.Optional;
  * project says when it starts. A step that is put in by the plan has no {@code task}, which else is
  * its place in the area's list, from 1.
  */
-public final class PlanJson {
+final class PlanJson {
   private PlanJson() {}
 
   /**
@@ -41,7 +41,7 @@ public final class PlanJson {
    *
    * @param plan what was planned
    */
-  public static JsonResult of(Plan plan) {
+  static JsonResult of(Plan plan) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", plan.light().name());

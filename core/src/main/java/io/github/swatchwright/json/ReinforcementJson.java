@@ -19,7 +19,7 @@ import java.io.IOException;
  *  "tried":4200}
  * }</pre>
  */
-public final class ReinforcementJson {
+final class ReinforcementJson {
   private ReinforcementJson() {}
 
   /**
@@ -27,7 +27,7 @@ public final class ReinforcementJson {
    *
    * @param result what was found
    */
-  public static JsonResult of(Reinforcement result) {
+  static JsonResult of(Reinforcement result) {
     return new JsonResult(
         json -> {
           json.writeStringField("light", result.light().name());

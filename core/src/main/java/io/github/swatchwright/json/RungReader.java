@@ -60,7 +60,7 @@ final class RungReader {
   private RungReader() {}
 
   /** The rungs of a ladder that was read. */
-  static List<LadderJson.ReadRung> rungs(JsonElement root, Shelf shelf) {
+  static List<ReadRung> rungs(JsonElement root, Shelf shelf) {
     JsonFields fields = root.fields(LADDER);
     JsonElement light = fields.required("light");
     WhitePoint white =
@@ -71,7 +71,7 @@ final class RungReader {
         .toList();
   }
 
-  private static LadderJson.ReadRung rung(JsonElement element, Shelf shelf, WhitePoint white) {
+  private static ReadRung rung(JsonElement element, Shelf shelf, WhitePoint white) {
     JsonFields fields = element.fields(RUNG);
     List<Recipe.Drops> add =
         fields.required("add").items(0, MOST_PAINTS).stream()
@@ -86,7 +86,7 @@ final class RungReader {
             .fields("lab", "srgb", "displayable")
             .required("lab")
             .items(3, 3);
-    return new LadderJson.ReadRung(
+    return new ReadRung(
         count(fields, "keep"),
         add,
         count(fields, "addLetDown"),

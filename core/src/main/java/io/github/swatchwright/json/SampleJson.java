@@ -114,7 +114,7 @@ public final class SampleJson {
    * @param reference what the colours were corrected by, in words
    * @param colours the colours, in the order they were asked for
    */
-  public static JsonResult of(String photo, String reference, List<RegionColour> colours) {
+  static JsonResult of(String photo, String reference, List<RegionColour> colours) {
     return new JsonResult(
         json -> {
           json.writeStringField("photo", OneLine.of(photo));

@@ -6,18 +6,12 @@ import io.github.swatchwright.sheet.SheetReading;
 import java.io.IOException;
 import java.util.List;
 
-/**
- * What photos of a sheet say, as JSON: {@code fields}, each with its {@code label}, {@code lab} and
- * {@code srgb} at full hiding with {@code error} as sd and {@code interval} as the ΔE00 that holds
- * 80 %, {@code hiding} as the contrast ratio of the stroke, the colours read over black and over
- * paper, the share {@code leftOut}, and {@code doubts}. A field that couldn't be read has {@code
- * doubts} alone.
- */
-public final class SheetReadingJson {
+/** What photos of a sheet say as JSON, see {@link JsonResult#ofSheet}. */
+final class SheetReadingJson {
   private SheetReadingJson() {}
 
   /** The pages as one JSON object. */
-  public static JsonResult of(List<SheetReading> pages) {
+  static JsonResult of(List<SheetReading> pages) {
     return new JsonResult(
         json -> {
           JsonOutput.objects(

@@ -8,13 +8,8 @@ import io.github.swatchwright.spectrum.Illuminant;
 import java.io.IOException;
 import java.util.Optional;
 
-/**
- * A shelf looked through, as JSON: its {@code paints}, the {@code problems} with them, and what it
- * can't be mixed to, when that was asked: {@code reach}, the share of the colours of a display that
- * it can, and {@code gaps}, each with {@code name}, {@code share} out of reach, and the colour that
- * is furthest from any mix.
- */
-public final class ShelfReportJson {
+/** A shelf looked through as JSON, see {@link JsonResult#of(ShelfReport, Optional, Illuminant)}. */
+final class ShelfReportJson {
   private ShelfReportJson() {}
 
   /**
@@ -23,7 +18,7 @@ public final class ShelfReportJson {
    * @param report the report
    * @param light the light that it was made for
    */
-  public static JsonResult of(ShelfReport report, Illuminant light) {
+  static JsonResult of(ShelfReport report, Illuminant light) {
     return of(report, Optional.empty(), light);
   }
 
@@ -34,7 +29,7 @@ public final class ShelfReportJson {
    * @param reach what the shelf can be mixed to, when that is known
    * @param light the light that both were made for
    */
-  public static JsonResult of(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
+  static JsonResult of(ShelfReport report, Optional<ShelfReach> reach, Illuminant light) {
     return new JsonResult(
         json -> {
           json.writeStringField("name", report.name());

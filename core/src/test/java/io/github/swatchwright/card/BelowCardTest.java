@@ -32,7 +32,7 @@ class BelowCardTest {
     BasePlan below =
         BasePlan.of(BaseFinder.of(PREDICTOR), new Swatch.OfSrgb(Srgb.parse(end)), over, GREYS, 5);
     CoatPlan plan = CoatPlan.of(PREDICTOR, below.base(), over).withBelow(below);
-    return CoatCard.of(plan, 1).toHtml();
+    return Card.of(plan, 1).toHtml();
   }
 
   @Test

@@ -23,6 +23,7 @@ import io.github.swatchwright.mix.Application;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
@@ -40,7 +41,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -67,14 +67,14 @@ class CardsTest {
   private static final MatchResult MANY = match();
   private static final List<Card> CARDS =
       List.of(
-          MatchCard.of(MANY),
+          Card.of(MANY),
           correction(),
           prediction(),
           sample(30),
           ladder(),
           coats(),
           plan(),
-          ComparisonCard.of(
+          Card.of(
               GREEN.lab(), RED.lab(), Ciede2000.STANDARD.compare(GREEN.lab(), RED.lab()), LIGHT));
 
   /** Of all paints of the hostile shelf, in areas with names as bad as allowed. */
@@ -91,7 +91,7 @@ class CardsTest {
         Project.of(
             "</style><script>alert(1)</script>",
             List.of(new ProjectArea("<b>&amp;", 20, ProjectArea.BARE_PLASTIC, tasks)));
-    return PlanCard.of(Planner.of(OPTICS, TristimulusWeights.D65).withTestCards(1).plan(project));
+    return Card.of(Planner.of(OPTICS, TristimulusWeights.D65).withTestCards(1).plan(project));
   }
 
   private static MatchResult match() {
@@ -114,12 +114,13 @@ class CardsTest {
   private static Card correction() {
     Correction correction =
         Corrector.of(OPTICS, TristimulusWeights.D65).correct(mixOfAll(), RED, 1, GREEN);
-    return CorrectionCard.of(mixOfAll(), RED, GREEN, correction);
+    return Card.of(mixOfAll(), RED, GREEN, correction);
   }
 
   private static Card prediction() {
     MixPredictor predictor = MixPredictor.of(OPTICS, TristimulusWeights.D65);
-    return PredictionCard.of(Map.of(mixOfAll(), predictor.predict(mixOfAll())), LIGHT);
+    return Card.ofPredictions(
+        List.of(new PredictedMix(mixOfAll(), predictor.predict(mixOfAll()))), LIGHT);
   }
 
   private static Card ladder() {
@@ -129,14 +130,14 @@ class CardsTest {
                 new Shade.OfColour(new Swatch.OfLab(Lab.ofD65(30, 20, 20))),
                 LadderRequest.MOST_RUNGS)
             .withSubject(Subject.RUST);
-    return LadderCard.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1);
+    return Card.of(LadderPlanner.of(OPTICS, TristimulusWeights.D65).plan(request), 1);
   }
 
   private static Card coats() {
     Base base = new Base.OfMix(mixOfAll());
     List<Coat> coats = Collections.nCopies(12, new Coat(mixOfAll(), 1.5, 0.5, 0.3));
     CoatPredictor predictor = CoatPredictor.of(OPTICS, TristimulusWeights.D65);
-    return CoatCard.of(
+    return Card.of(
         CoatPlan.of(predictor, base, coats)
             .withAmounts(CoatAmounts.of(500, Application.USUAL, coats)),
         1);
@@ -154,7 +155,7 @@ class CardsTest {
     for (int i = 0; i < regions; i++) {
       colours.add(new RegionColour(new Region(i, 0, 10, 10), colour, 0.5));
     }
-    return SampleCard.of(HostileShelf.ENDLESS, HostileShelf.ENDLESS, colours);
+    return Card.ofSample(HostileShelf.ENDLESS, HostileShelf.ENDLESS, colours);
   }
 
   static List<Card> cards() {

@@ -58,7 +58,7 @@ class ChippedCardTest {
 
   @Test
   void theCardHasThePictureAndTheSteps() {
-    Card card = CoatCard.of(plan(), 7);
+    Card card = Card.of(plan(), 7);
     CardPart.Section step = (CardPart.Section) card.parts().get(2);
     CardPart.Picture picture =
         step.parts().stream()

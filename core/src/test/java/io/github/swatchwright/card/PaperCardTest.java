@@ -58,7 +58,7 @@ class PaperCardTest {
             CoatPredictor.of(OPTICS, TristimulusWeights.D65),
             new Base.OfMix(Mix.parse("Dredger grey", SHELF)),
             Coats.parse(coats, SHELF));
-    return CoatCard.of(plan, 1);
+    return Card.of(plan, 1);
   }
 
   /** The texts of a page, without spaces: a line may be broken anywhere. */
@@ -111,7 +111,7 @@ class PaperCardTest {
   @Test
   void aRecipeIsOnePageWithTheBestLargeAndTheOthersALineEach() {
     Card card =
-        MatchCard.of(MATCH)
+        Card.of(MATCH)
             .from(
                 CardOrigin.of(LocalDate.of(2026, 11, 20), "Harbour dredger")
                     .withProject("Dredger 1/72")
@@ -144,7 +144,7 @@ class PaperCardTest {
 
   @Test
   void aLadderOfFourIsTwoPagesAndNoneIsNearlyEmpty() {
-    List<Page> pages = LadderCard.of(LADDER, 1).pages();
+    List<Page> pages = Card.of(LADDER, 1).pages();
     assertThat(pages).hasSize(2);
     assertThat(pages).allSatisfy(page -> assertThat(used(page)).isGreaterThan(HALF));
     List<String> wanted =
@@ -187,7 +187,7 @@ class PaperCardTest {
 
   @Test
   void adviceIsWhole() {
-    String pages = texts(LadderCard.of(LADDER, 1).pages());
+    String pages = texts(Card.of(LADDER, 1).pages());
     for (LadderWarning warning : LADDER.warnings()) {
       if (warning.rung() >= 1) {
         assertThat(pages).contains(squeezed(warning.text()));
@@ -224,8 +224,8 @@ class PaperCardTest {
   void everyWordOfTheContentIsOnPaper() {
     for (Card card :
         List.of(
-            MatchCard.of(MATCH),
-            LadderCard.of(LADDER, 1),
+            Card.of(MATCH),
+            Card.of(LADDER, 1),
             coats("Red oxide:2@1:1 over 40%, Whitewash wash:2, Blue filter:3"))) {
       String texts = texts(card.pages());
       card.parts().stream()
@@ -237,7 +237,7 @@ class PaperCardTest {
   // Each drop row and each heading of a step has a box, of four lines each.
   @Test
   void stepsHaveBoxesToTick() {
-    Card card = MatchCard.of(MATCH);
+    Card card = Card.of(MATCH);
     int paints = MATCH.recipes().get(0).recipe().drops().size();
     long lines =
         card.pages().get(0).shapes().stream()

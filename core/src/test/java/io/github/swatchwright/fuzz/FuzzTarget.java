@@ -11,8 +11,7 @@ import io.github.swatchwright.exchange.ShelfCsv;
 import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.ChartJson;
-import io.github.swatchwright.json.LadderJson;
-import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.Notebook;
 import io.github.swatchwright.json.SampleJson;
 import io.github.swatchwright.json.ShelfJson;
@@ -131,7 +130,7 @@ enum FuzzTarget implements FuzzSubject {
       """) {
     @Override
     void read(String text) {
-      MatchJson.parseRecipes(text, "fuzz", DEMO);
+      JsonResult.parseRecipes(text, "fuzz", DEMO);
     }
   },
 
@@ -144,7 +143,7 @@ enum FuzzTarget implements FuzzSubject {
       """) {
     @Override
     void read(String text) {
-      LadderJson.parseRungs(text, "fuzz", DEMO);
+      JsonResult.parseRungs(text, "fuzz", DEMO);
     }
   },
 

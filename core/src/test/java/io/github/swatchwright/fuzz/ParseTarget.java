@@ -8,8 +8,7 @@ import io.github.swatchwright.exchange.ImportDefaults;
 import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.ChartJson;
-import io.github.swatchwright.json.LadderJson;
-import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.NotebookLine;
 import io.github.swatchwright.json.ProjectJson;
 import io.github.swatchwright.json.SampleJson;
@@ -48,8 +47,8 @@ enum ParseTarget implements FuzzSubject {
   LAYOUT(ParseSeeds.LAYOUT, text -> SheetLayoutJson.parse(text, "fuzz")),
   SHEET_CODE(ParseSeeds.SHEET_CODE, SheetCode::parse),
   NOTEBOOK(FuzzTarget.NOTEBOOK.seeds(), NotebookLine::read),
-  RECIPES(FuzzTarget.RECIPES.seeds(), text -> MatchJson.parseRecipes(text, "fuzz", Demo.SHELF)),
-  RUNGS(FuzzTarget.RUNGS.seeds(), text -> LadderJson.parseRungs(text, "fuzz", Demo.SHELF)),
+  RECIPES(FuzzTarget.RECIPES.seeds(), text -> JsonResult.parseRecipes(text, "fuzz", Demo.SHELF)),
+  RUNGS(FuzzTarget.RUNGS.seeds(), text -> JsonResult.parseRungs(text, "fuzz", Demo.SHELF)),
   SAMPLE(FuzzTarget.SAMPLE.seeds(), text -> SampleJson.parse(text, "fuzz")),
   CSV(
       ParseSeeds.of(

@@ -85,7 +85,7 @@ class DocumentRoundTripTest {
               }
               json.writeEndArray();
             });
-    assertThat(MatchJson.parseRecipes(text, "written", SHELF)).isEqualTo(recipes);
+    assertThat(JsonResult.parseRecipes(text, "written", SHELF)).isEqualTo(recipes);
   }
 
   @Provide

@@ -29,8 +29,7 @@ class LadderJsonTest {
                     new Shade.OfMix(Mix.parse("Deckhouse cream", SHELF)),
                     new Shade.OfMix(Mix.parse("Quay-mud brown", SHELF)),
                     3));
-    List<LadderJson.ReadRung> read =
-        LadderJson.parseRungs(LadderJson.of(ladder).toText(), "ladder", SHELF);
+    List<ReadRung> read = JsonResult.parseRungs(JsonResult.of(ladder).toText(), "ladder", SHELF);
 
     assertThat(read).hasSize(3);
     for (int i = 0; i < 3; i++) {
@@ -47,7 +46,7 @@ class LadderJsonTest {
   void namesThePlaceOfWhatIsWrong() {
     assertThatThrownBy(
             () ->
-                LadderJson.parseRungs(
+                JsonResult.parseRungs(
                     "{\"light\":\"D65\",\"rungs\":[{\"add\":[{\"paint\":\"Ochre\",\"drops\":1}]}]}",
                     "ladder",
                     SHELF))

@@ -131,7 +131,7 @@ class ProjectJsonTest {
                 project.withStarts(LocalDate.of(2026, 12, 5)),
                 List.of(new Done(1, Optional.of(new Done.Measured(new Swatch.OfLab(SEEN))))));
 
-    JsonElement json = JsonDocument.parse(PlanJson.of(plan).toText(), "plan");
+    JsonElement json = JsonDocument.parse(JsonResult.of(plan).toText(), "plan");
     List<JsonElement> steps = items(json, "steps");
     assertThat(steps).hasSize(plan.steps().size());
     assertThat(field(steps.get(0), "done").truth()).isTrue();

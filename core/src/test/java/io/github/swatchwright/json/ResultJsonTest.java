@@ -13,6 +13,7 @@ import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
@@ -41,7 +42,7 @@ class ResultJsonTest {
   @Test
   void aComparisonIsRoundedToFourDecimalsAndHasNoMinusZero() {
     assertThat(
-            ComparisonJson.of(
+            JsonResult.of(
                     Lab.ofD65(50, 0, 0),
                     Lab.ofD65(51.00004, 0, 0),
                     new ColourDifference(0.98765432, 1.00004, -1e-9, 0),
@@ -77,8 +78,8 @@ class ResultJsonTest {
                 Lab.ofD65(50, -90, 20), new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}));
 
     String text =
-        PredictionsJson.of(
-                List.of(new PredictionsJson.Entry(Mix.parse("White:1.50, Red", SHELF), beyond)),
+        JsonResult.ofPredictions(
+                List.of(new PredictedMix(Mix.parse("White:1.50, Red", SHELF), beyond)),
                 Illuminant.LED_B3)
             .toText();
 
@@ -93,7 +94,7 @@ class ResultJsonTest {
   void recipesOfAMatchReadBack() {
     MatchResult result = match(Lab.ofD65(60, 5, 2));
 
-    List<Recipe> read = MatchJson.parseRecipes(MatchJson.of(result).toText(), "match", SHELF);
+    List<Recipe> read = JsonResult.parseRecipes(JsonResult.of(result).toText(), "match", SHELF);
 
     assertThat(read)
         .isNotEmpty()
@@ -102,8 +103,8 @@ class ResultJsonTest {
 
   @Test
   void aTargetOutOfReachSaysWhatIsMissing() {
-    String far = MatchJson.of(match(Lab.ofD65(50, -50, 0))).toText();
-    String near = MatchJson.of(match(Lab.ofD65(95, 0, 0))).toText();
+    String far = JsonResult.of(match(Lab.ofD65(50, -50, 0))).toText();
+    String near = JsonResult.of(match(Lab.ofD65(95, 0, 0))).toText();
 
     assertThat(far).contains("\"reachable\" : false", "\"missing\" : {", "\"directions\" : [ \"");
     assertThat(near).contains("\"reachable\" : true").doesNotContain("missing");
@@ -114,12 +115,12 @@ class ResultJsonTest {
     String recipes = "{\"recipes\":[{\"drops\":[{\"paint\":\"Whit\",\"drops\":1}]}]}";
     String noDrops = "{\"recipes\":[{\"drops\":[{\"paint\":\"White\",\"drops\":0.5}]}]}";
 
-    assertThatThrownBy(() -> MatchJson.parseRecipes(recipes, "match.json", SHELF))
+    assertThatThrownBy(() -> JsonResult.parseRecipes(recipes, "match.json", SHELF))
         .isInstanceOf(JsonInputException.class)
         .hasMessage(
             "match.json: $.recipes[0].drops[0].paint: "
                 + "no paint 'Whit' on the shelf 'three'; nearest is 'White'");
-    assertThatThrownBy(() -> MatchJson.parseRecipes(noDrops, "match.json", SHELF))
+    assertThatThrownBy(() -> JsonResult.parseRecipes(noDrops, "match.json", SHELF))
         .hasMessageStartingWith(
             "match.json: $.recipes[0].drops[0].drops: is 0.5, must be a whole number within [1, ");
   }

@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.LadderJson;
+import io.github.swatchwright.json.JsonResult;
+import io.github.swatchwright.json.ReadRung;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.paint.Paint;
@@ -105,8 +106,8 @@ class LadderPropertyTest {
   }
 
   private static void assertReadsBack(Ladder ladder, RandomLadders.Case asked) {
-    List<LadderJson.ReadRung> read =
-        LadderJson.parseRungs(LadderJson.of(ladder).toText(), "written", asked.optics().shelf());
+    List<ReadRung> read =
+        JsonResult.parseRungs(JsonResult.of(ladder).toText(), "written", asked.optics().shelf());
     assertThat(read).hasSameSizeAs(ladder.rungs());
     for (int i = 0; i < read.size(); i++) {
       assertThat(read.get(i).add()).isEqualTo(ladder.rungs().get(i).add());

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
@@ -63,9 +63,9 @@ class WishesTest {
       assertThat(ranked.score()).isCloseTo(ranked.expectedDeltaE00() - bonus, within(1e-12));
     }
     assertThat(result.recipes().stream().map(RankedRecipe::score).toList()).isSorted();
-    String text = MatchJson.of(result).toText();
+    String text = JsonResult.of(result).toText();
     assertThat(text).contains("\"pot\" : \"Red oxide:5, Yellow oxide:3\"");
-    assertThat(MatchJson.parseRecipes(text, "match", SHELF))
+    assertThat(JsonResult.parseRecipes(text, "match", SHELF))
         .isEqualTo(result.recipes().stream().map(RankedRecipe::recipe).toList());
   }
 

@@ -4,10 +4,11 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.exchange.GimpPalette;
 import io.github.swatchwright.exchange.ShelfCsv;
-import io.github.swatchwright.json.PredictionsJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -34,8 +35,8 @@ final class AllTexts {
         ShelfJson.toText(shelf),
         ShelfCsv.toText(shelf),
         GimpPalette.toText(shelf),
-        PredictionsJson.of(
-                List.of(new PredictionsJson.Entry(mix, predictor.predict(mix))), Illuminant.D65)
+        JsonResult.ofPredictions(
+                List.of(new PredictedMix(mix, predictor.predict(mix))), Illuminant.D65)
             .toText(),
         mix.toText(),
         Mix.parse(mix.toText(), read).toText(),

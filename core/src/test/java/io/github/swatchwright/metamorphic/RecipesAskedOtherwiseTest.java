@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.json.MatchJson;
+import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
@@ -160,7 +160,7 @@ class RecipesAskedOtherwiseTest {
           MixPredictor predictor =
               MixPredictor.of(ShelfOptics.estimate(asked.shelf), TristimulusWeights.D65);
           List<Recipe> read =
-              MatchJson.parseRecipes(MatchJson.of(asked.result).toText(), "read", asked.shelf);
+              JsonResult.parseRecipes(JsonResult.of(asked.result).toText(), "read", asked.shelf);
           assertThat(read).hasSameSizeAs(asked.result.recipes());
           for (int i = 0; i < read.size(); i++) {
             assertThat(predictor.predict(read.get(i)))

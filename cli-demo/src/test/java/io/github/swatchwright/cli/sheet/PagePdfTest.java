@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.swatchwright.card.Card;
 import io.github.swatchwright.card.Ink;
 import io.github.swatchwright.card.Page;
-import io.github.swatchwright.card.PredictionCard;
 import io.github.swatchwright.card.SheetPrint;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.mix.PredictedMix;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.sheet.Paper;
 import io.github.swatchwright.sheet.SheetDrawing;
@@ -24,7 +24,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -74,7 +73,8 @@ class PagePdfTest {
     Shelf shelf = ShelfJson.parse(DemoShelf.text(), "demo shelf");
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
     Mix mix = Mix.parse("Titanium white:6, Red oxide:1.5, Yellow oxide:2", shelf);
-    return PredictionCard.of(Map.of(mix, predictor.predict(mix)), Illuminant.D65);
+    return Card.ofPredictions(
+        List.of(new PredictedMix(mix, predictor.predict(mix))), Illuminant.D65);
   }
 
   // Adobe's metrics as PDFBox has them. Lines are laid out by Helvetica's widths, and bold ones by
