@@ -88,6 +88,12 @@ final class SampleCard {
             .and("How sure", sure(colour.intervalDeltaE00()))
             .and("Texture", texture(colour.pixelSpread()))
             .and("Pixels", colour.shares().toText()));
+    if (colour.several().isPresent()) {
+      blocks.add(
+          new Note(
+              "Several colours",
+              "The region holds more than one colour; this is their mean. Take a smaller region."));
+    }
     if (!colour.lightnessKnown()) {
       blocks.add(
           new Note(
@@ -97,7 +103,8 @@ final class SampleCard {
     if (colour.shares().isCrushed()) {
       blocks.add(new Note("At least this", "The colour is stronger than the photo can hold."));
     }
-    return new Section(Integer.toString(number), "Colour", blocks);
+    return new Section(
+        Integer.toString(number), read.name().map(Label::of).orElse("Colour"), blocks);
   }
 
   private static String sure(double deltaE00) {

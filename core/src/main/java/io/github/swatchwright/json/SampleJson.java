@@ -7,6 +7,7 @@ import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.PixelShares;
 import io.github.swatchwright.photo.RegionColour;
+import io.github.swatchwright.photo.TwoColours;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,8 +16,9 @@ import java.util.OptionalDouble;
 /**
  * Colours from a photo as JSON: {@code colours}, each with {@code lab} and {@code srgb}, its {@code
  * share} of the region, the {@code spread} of the pixels in ΔE00, the {@code interval} that holds
- * the true colour, and which pixels were left out. What was written can be read back; a file by
- * hand needs {@code {"colours":[{"lab":[L,a,b]}]}} at least, or {@code srgb} instead.
+ * the true colour, and which pixels were left out; {@code name} where it has one, and {@code
+ * several} where the region holds more than one colour. What was written can be read back; a file
+ * by hand needs {@code {"colours":[{"lab":[L,a,b]}]}} at least, or {@code srgb} instead.
  */
 public final class SampleJson {
   private static final int MOST_COLOURS = 1000;
@@ -73,7 +75,9 @@ public final class SampleJson {
   private static Colour colour(JsonElement element) {
     JsonFields fields =
         element.fields(
+            "name",
             "region",
+            "several",
             "lab",
             "srgb",
             "displayable",
@@ -127,6 +131,9 @@ public final class SampleJson {
     PhotoColour colour = read.colour();
     PixelShares shares = colour.shares();
     json.writeStartObject();
+    if (read.name().isPresent()) {
+      json.writeStringField("name", read.name().get());
+    }
     json.writeStringField("region", read.region().toText());
     ColourJson.writeFields(json, colour.lab());
     json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
@@ -136,12 +143,29 @@ public final class SampleJson {
     Rounded.field(json, "deltaE00", colour.intervalDeltaE00());
     Rounded.field(json, "probability", Prediction.INTERVAL_PROBABILITY);
     json.writeEndObject();
+    if (colour.several().isPresent()) {
+      writeSeveral(json, colour.several().get());
+    }
     json.writeObjectFieldStart("leftOut");
     Rounded.field(json, "clipped", shares.clipped());
     Rounded.field(json, "nearBlack", shares.nearBlack());
     Rounded.field(json, "transparent", shares.transparent());
     Rounded.field(json, "stray", shares.stray());
     json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private static void writeSeveral(JsonGenerator json, TwoColours several) throws IOException {
+    json.writeArrayFieldStart("several");
+    writeOne(json, several.most(), several.share());
+    writeOne(json, several.rest(), 1 - several.share());
+    json.writeEndArray();
+  }
+
+  private static void writeOne(JsonGenerator json, Lab lab, double share) throws IOException {
+    json.writeStartObject();
+    ColourJson.writeFields(json, lab);
+    Rounded.field(json, "share", share);
     json.writeEndObject();
   }
 }

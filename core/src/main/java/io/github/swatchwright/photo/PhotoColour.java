@@ -6,6 +6,7 @@ import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.paint.Swatch;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A colour read from a photo.
@@ -15,9 +16,14 @@ import java.util.List;
  * @param pixelSpread the ΔE00 about the colour that 80 % of the region's pixels lie within: texture
  *     and noise, no error of the mean
  * @param shares which pixels are in the mean
+ * @param several the two colours that the region holds, when it holds more than one
  */
 public record PhotoColour(
-    ColourSpread spread, boolean lightnessKnown, double pixelSpread, PixelShares shares) {
+    ColourSpread spread,
+    boolean lightnessKnown,
+    double pixelSpread,
+    PixelShares shares,
+    Optional<TwoColours> several) {
 
   /** The most probable colour, relative to D65. */
   public Lab lab() {

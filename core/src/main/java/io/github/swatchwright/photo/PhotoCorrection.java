@@ -45,6 +45,7 @@ public sealed interface PhotoCorrection
         spread(lab, shares.isCrushed()),
         knowsLightness(),
         PhotoColour.pixelSpread(lab, corrected),
-        shares);
+        shares,
+        TwoColours.in(corrected));
   }
 }

@@ -150,10 +150,11 @@ class CardsTest {
                 Lab.ofD65(50, 80, -90), new double[][] {{9, 0, 0}, {0, 4, 0}, {0, 0, 4}}),
             false,
             3,
-            new PixelShares(0.5, 0.3, 0.1, 0.05, 0.05, 0.4));
+            new PixelShares(0.5, 0.3, 0.1, 0.05, 0.05, 0.4),
+            Optional.empty());
     List<RegionColour> colours = new ArrayList<>();
     for (int i = 0; i < regions; i++) {
-      colours.add(new RegionColour(new Region(i, 0, 10, 10), colour, 0.5));
+      colours.add(new RegionColour(Optional.empty(), new Region(i, 0, 10, 10), colour, 0.5));
     }
     return Card.ofSample(HostileShelf.ENDLESS, HostileShelf.ENDLESS, colours);
   }
