@@ -5,23 +5,25 @@ import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.photo.PhotoFile;
+import io.github.swatchwright.cli.photo.PickPage;
 import io.github.swatchwright.cli.photo.PreviewPicture;
 import io.github.swatchwright.json.JsonResult;
+import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.photo.ShadeSearch;
+import io.github.swatchwright.photo.TwoColours;
 import io.github.swatchwright.spectrum.Illuminant;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
@@ -39,7 +41,9 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  swatchwright sample hull.jpg --region 40%%,40%%,10%%,10%% --grey 120,80,60,60@18%%",
-      "  swatchwright sample hull.jpg --region 40%%,40%%,30%%,30%% --colours 4 --json > rust.json"
+      "  swatchwright sample hull.jpg --region 40%%,40%%,30%%,30%% --colours 4 --json > rust.json",
+      "  swatchwright sample bench.jpg --pick pick.html",
+      "  swatchwright sample bench.jpg --regions bench.regions.csv --out bench.shelf.json"
     })
 final class SampleCommand implements Command {
   /** What an option without its number comes as. */
@@ -57,29 +61,7 @@ final class SampleCommand implements Command {
   @Parameters(index = "0", paramLabel = "PHOTO", description = "A JPEG, PNG, WebP or TIFF file.")
   @Nullable GivenFile photo;
 
-  @Option(
-      names = "--region",
-      paramLabel = "X,Y,W,H",
-      description =
-          "Where to read a colour; give it again for more. Without it, the whole picture.")
-  List<String> regions = new ArrayList<>();
-
-  @Option(
-      names = "--at",
-      paramLabel = "X,Y",
-      description =
-          "Where to read a colour, as the middle of a square, such as 40%%,60%%; give it again for"
-              + " more.")
-  List<String> places = new ArrayList<>();
-
-  @Option(
-      names = "--radius",
-      paramLabel = "R",
-      defaultValue = "2%",
-      description =
-          "With --at: half the side of the square, in pixels or in percent of the picture's shorter"
-              + " side (default 2%%).")
-  String radius = "";
+  @Mixin PhotoRegions regions = new PhotoRegions();
 
   @Option(
       names = "--colours",
@@ -99,6 +81,37 @@ final class SampleCommand implements Command {
   @Endings("png")
   @Nullable NewFile preview;
 
+  @Option(
+      names = "--pick",
+      paramLabel = "FILE",
+      description =
+          "Read nothing yet: write a page for a browser, on which regions of the photo are picked"
+              + " by click or by key, and named.")
+  @Endings("html")
+  @Nullable NewFile pick;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "With --regions: write the colours as paints of a shelf, by their names.")
+  @Endings("json")
+  @Nullable NewFile out;
+
+  @Option(
+      names = "--medium",
+      paramLabel = "MEDIUM",
+      defaultValue = "acrylic",
+      description =
+          "With --out: the medium of all paints: acrylic, lacquer, enamel, oil or water (default"
+              + " ${DEFAULT-VALUE}).")
+  String medium = "";
+
+  @Option(
+      names = "--replace",
+      description =
+          "With --out: write over a shelf that is there, and keep it with .bak at its end.")
+  boolean replace;
+
   @ArgGroup(validate = false, heading = PhotoReference.HEADING)
   PhotoReference reference = new PhotoReference();
 
@@ -114,9 +127,13 @@ final class SampleCommand implements Command {
     }
     Path file = Objects.requireNonNull(photo).path();
     Photo opened = PhotoFile.open(file);
+    if (pick != null) {
+      writePick(pick, opened, file);
+      return;
+    }
     PhotoReader reader = reference.reader(opened, shared.shelf());
     List<RegionColour> colours =
-        regions(opened).stream().flatMap(region -> read(reader, region)).toList();
+        regions.in(opened).stream().flatMap(region -> read(reader, region).stream()).toList();
     card.write(
         output,
         shared,
@@ -124,21 +141,65 @@ final class SampleCommand implements Command {
     if (preview != null) {
       writePreview(preview, reader, colours);
     }
+    if (out != null) {
+      writeShelf(out, file, colours);
+    }
     shared.give(
         output,
         () -> JsonResult.ofSample(file.toString(), reader.reference(), colours),
         () -> {
           output.line("Reference: %s", reader.reference());
           colours.forEach(this::print);
+          tellOut(colours.size());
         });
   }
 
-  private Stream<RegionColour> read(PhotoReader reader, Region region) {
-    if (shades == null) {
-      return Stream.of(RegionColour.of(region, reader.colour(region)));
+  private void writePick(NewFile page, Photo opened, Path file) {
+    if (!regions.isEmpty() || shades != null || preview != null || out != null || shared.json) {
+      throw new IllegalArgumentException(
+          "--pick reads no colours yet: leave out --region, --at, --regions, --colours, --preview,"
+              + " --out and --json");
     }
-    return reader.shades(region, search(shades)).stream()
-        .map(shade -> RegionColour.of(region, shade));
+    String name = String.valueOf(file.getFileName());
+    String bare = name.lastIndexOf('.') > 0 ? name.substring(0, name.lastIndexOf('.')) : name;
+    output
+        .files()
+        .write(
+            "--pick",
+            page,
+            PickPage.of(opened, name, TypedLine.quoted(file.toString()), bare + ".regions.csv"));
+    output.line(
+        "%s written. Open it in a browser, pick and name the swatches, save them as %s.regions.csv;"
+            + " the page shows the command that reads them.",
+        page, bare);
+  }
+
+  private void writeShelf(NewFile to, Path file, List<RegionColour> colours) {
+    if (!replace && Files.exists(to.path())) {
+      throw new IllegalArgumentException(
+          "--out: "
+              + to
+              + " is there already; --replace writes over it and keeps it with .bak at its end,"
+              + " shelf --shelf "
+              + to
+              + " --add "
+              + file
+              + " --regions FILE adds to it");
+    }
+    Medium all = Words.one("--medium", medium, Medium.values(), Medium::word);
+    String name = String.valueOf(file.getFileName());
+    ShelfFiles.replace(output.files(), to.path(), PhotoShelf.of(name, colours, all));
+  }
+
+  private void tellOut(int paints) {
+    if (out != null) {
+      output.line("");
+      output.line("Shelf with %s (%s) written to %s.", Words.count(paints, "paint"), medium, out);
+    }
+  }
+
+  private List<RegionColour> read(PhotoReader reader, PhotoRegions.Named named) {
+    return shades == null ? List.of(named.in(reader)) : named.in(reader, search(shades));
   }
 
   private void writePreview(NewFile to, PhotoReader reader, List<RegionColour> colours) {
@@ -172,19 +233,10 @@ final class SampleCommand implements Command {
     }
   }
 
-  private List<Region> regions(Photo photo) {
-    if (regions.isEmpty() && places.isEmpty()) {
-      return List.of(new Region(0, 0, photo.width(), photo.height()));
-    }
-    List<Region> all = new ArrayList<>();
-    regions.forEach(text -> all.add(Region.parse(text, photo.width(), photo.height())));
-    places.forEach(text -> all.add(SquareAt.parse(text, radius, photo)));
-    return all;
-  }
-
   private void print(RegionColour read) {
     PhotoColour colour = read.colour();
     output.line("");
+    read.name().ifPresent(output::line);
     output.line("%s%s", output.block(colour.lab()), Output.notation(colour.lab()));
     output.line("  region    %s", read.region().toText());
     if (shades != null) {
@@ -193,6 +245,16 @@ final class SampleCommand implements Command {
     output.line("  pixels    %s", colour.shares().toText());
     output.line("  texture   ΔE00 %.1f holds 80 %% of the pixels", colour.pixelSpread());
     output.line("  error     ΔE00 %.1f holds the true colour in 80 %%", colour.intervalDeltaE00());
+    if (shades == null && colour.several().isPresent()) {
+      TwoColours two = colour.several().get();
+      output.line(
+          "  several   %s and %s, %.0f %% and %.0f %% of the pixels; a smaller region holds one of"
+              + " them",
+          Output.hex(two.most()),
+          Output.hex(two.rest()),
+          100 * two.share(),
+          100 - 100 * two.share());
+    }
     if (!colour.lightnessKnown()) {
       output.line("  lightness unknown: nothing in the photo tells how bright its light was");
     }

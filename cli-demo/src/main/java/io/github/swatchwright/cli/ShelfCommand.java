@@ -5,6 +5,7 @@ import io.github.swatchwright.card.ReachPlot;
 import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
+import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.estimate.ShelfOptics;
@@ -15,13 +16,17 @@ import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.nio.file.Files;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -35,7 +40,8 @@ import picocli.CommandLine.Option;
       "  swatchwright shelf --light A",
       "  swatchwright shelf --export bench.csv",
       "  swatchwright shelf --import bench.csv --out bench.shelf.json",
-      "  swatchwright shelf --shelf bench.shelf.json --add bottles.csv"
+      "  swatchwright shelf --shelf bench.shelf.json --add bottles.csv",
+      "  swatchwright shelf --shelf bench.shelf.json --add new.jpg --regions new.regions.csv"
     })
 final class ShelfCommand implements Command {
   /** More gaps than these are for {@code --json}. */
@@ -51,8 +57,8 @@ final class ShelfCommand implements Command {
       names = "--import",
       paramLabel = "FILE",
       description =
-          "Take the paints of this file: CSV, GIMP palette (.gpl), JSON, or what colour instruments"
-              + " write (CGATS text, .txt).")
+          "Take the paints of this file: CSV, GIMP palette (.gpl), JSON, what colour instruments"
+              + " write (CGATS text, .txt), or a photo with --regions.")
   @Nullable GivenFile importFile;
 
   @Option(
@@ -63,6 +69,17 @@ final class ShelfCommand implements Command {
               + " formats are those of --import. The shelf as it was is kept beside it, with .bak"
               + " at its end.")
   @Nullable GivenFile addFile;
+
+  @Option(
+      names = "--regions",
+      paramLabel = "FILE",
+      description =
+          "With --import or --add of a photo: where its swatches are, as CSV with the columns name"
+              + " and region; the page of sample --pick saves such a file.")
+  @Nullable GivenFile regions;
+
+  @ArgGroup(validate = false, heading = PhotoReference.HEADING)
+  PhotoReference reference = new PhotoReference();
 
   @Option(
       names = "--replace",
@@ -208,17 +225,33 @@ final class ShelfCommand implements Command {
       if (shared.shelfFile == null) {
         throw new IllegalArgumentException("--add needs --shelf FILE, the shelf to add to");
       }
-      Shelf added = ShelfFiles.read("--add", addFile, stated);
+      Shelf added = paints("--add", addFile, stated);
       return ShelfFiles.merged(shared.shelf(), added, replace);
     }
     if (importFile == null) {
-      if (newFile != null || medium != null || replace) {
+      if (newFile != null || medium != null || replace || regions != null) {
         throw new IllegalArgumentException(
-            "--out, --medium and --replace go with --import or --add");
+            "--out, --medium, --regions and --replace go with --import or --add");
       }
       return shared.shelf();
     }
-    return ShelfFiles.read(importFile, stated);
+    return paints("--import", importFile, stated);
+  }
+
+  /** The paints of a file, or of the regions of a photo. */
+  private Shelf paints(String option, GivenFile file, Optional<Medium> stated) {
+    GivenFile places = regions;
+    if (places == null) {
+      return ShelfFiles.read(option, file, stated);
+    }
+    Medium all =
+        stated.orElseThrow(
+            () -> new IllegalArgumentException("--regions needs --medium, such as acrylic"));
+    Photo photo = PhotoFile.open(file.path());
+    PhotoReader reader = reference.reader(photo, shared.shelf());
+    List<RegionColour> colours =
+        PhotoRegions.of(places, photo).stream().map(named -> named.in(reader)).toList();
+    return PhotoShelf.of(String.valueOf(file.path().getFileName()), colours, all);
   }
 
   private void print(ShelfReport report) {

@@ -35,13 +35,9 @@ final class ShelfFiles {
   /**
    * Imports a shelf.
    *
+   * @param option what names the file
    * @throws IllegalArgumentException when the file can't be taken
    */
-  static Shelf read(GivenFile file, Optional<Medium> medium) {
-    return read("--import", file, medium);
-  }
-
-  /** The same for another option. */
   static Shelf read(String option, GivenFile file, Optional<Medium> medium) {
     if (file.ending().equals("json")) {
       return file.read(option, ShelfJson::read);
@@ -55,7 +51,8 @@ final class ShelfFiles {
                         option
                             + ": "
                             + file.path()
-                            + " must end in .csv, .gpl, .json, or .txt (CGATS text)"));
+                            + " must end in .csv, .gpl, .json, or .txt (CGATS text); the swatches"
+                            + " of a photo are read with --regions"));
     String shelfName = name.substring(0, name.lastIndexOf('.'));
     byte[] content = file.read(option, path -> content(Files.newInputStream(path)));
     return format.read(content, file.path().toString(), new ImportDefaults(shelfName, medium));

@@ -39,7 +39,8 @@ record TypedLine(List<String> arguments) {
     return String.join(" ", arguments.stream().map(TypedLine::quoted).toList());
   }
 
-  private static String quoted(String argument) {
+  /** An argument as one types it in a shell. */
+  static String quoted(String argument) {
     return argument.matches("[-A-Za-z0-9_./%@:=,+]+")
         ? argument
         : "'" + Printable.oneLine(argument).replace("'", "'\\''") + "'";

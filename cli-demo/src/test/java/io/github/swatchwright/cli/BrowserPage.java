@@ -108,6 +108,44 @@ record BrowserPage(Chromium browser, String session, URI address) {
     return middles;
   }
 
+  /** Presses the mouse at one place and lets it go at another; a click where they are the same. */
+  void drag(Place from, Place to) {
+    mouse("mousePressed", from);
+    mouse("mouseMoved", new Place((from.x() + to.x()) / 2, (from.y() + to.y()) / 2));
+    mouse("mouseMoved", to);
+    mouse("mouseReleased", to);
+  }
+
+  private void mouse(String type, Place at) {
+    call(
+        "Input.dispatchMouseEvent",
+        Map.of(
+            "type",
+            type,
+            "x",
+            at.x(),
+            "y",
+            at.y(),
+            "button",
+            "left",
+            "buttons",
+            1,
+            "clickCount",
+            1));
+  }
+
+  /** Presses a key by its name, such as {@code ArrowLeft}; whatever has the focus gets it. */
+  void press(String key) {
+    for (String type : List.of("rawKeyDown", "keyUp")) {
+      call("Input.dispatchKeyEvent", Map.of("type", type, "key", key));
+    }
+  }
+
+  /** Types a text into what has the focus. */
+  void type(String text) {
+    call("Input.insertText", Map.of("text", text));
+  }
+
   /** All names in the accessibility tree: what a screen reader reads. */
   String spoken() {
     StringBuilder names = new StringBuilder();

@@ -105,9 +105,9 @@ class ShelfFilesTest {
       textBlock =
           """
           --import none.csv|--import: there is no file none.csv
-          --import bench.xls|--import: bench.xls must end in .csv, .gpl, .json, or .txt (CGATS text)
+          --import bench.xls|--import: bench.xls must end in .csv, .gpl, .json, or .txt (CGATS text); the swatches of a photo are read with --regions
           --export bench.xls|--export: bench.xls must end in .csv, .gpl or .json
-          --out bench.json|--out, --medium and --replace go with --import or --add
+          --out bench.json|--out, --medium, --regions and --replace go with --import or --add
           --import none.csv --medium milk|--medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water
           --table bench.xls|--table: bench.xls must end in .csv, .gpl or .json
           """)
