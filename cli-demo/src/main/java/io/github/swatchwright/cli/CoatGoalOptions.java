@@ -69,10 +69,10 @@ final class CoatGoalOptions {
    */
   Optional<CoatGoal> goal(Function<String, Swatch> colour) {
     if (shift != null) {
-      return Optional.of(CoatGoal.Shift.parse(shift));
+      return Optional.of(CoatGoal.parseShift(shift));
     }
     return Optional.ofNullable(towards)
-        .map(text -> new CoatGoal.Towards(colour.apply(text), share == null ? 1 : share));
+        .map(text -> CoatGoal.ofColour(colour.apply(text), share == null ? 1 : share));
   }
 
   /** Looks for coats of the paints that were allowed. */

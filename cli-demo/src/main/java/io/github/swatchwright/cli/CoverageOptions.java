@@ -40,17 +40,15 @@ final class CoverageOptions {
       throw new IllegalArgumentException("give one of --coverage, --shares and --look");
     }
     if (coverage != null) {
-      return new CoverageWish.OfPasses(numbers("--coverage", coverage));
+      return CoverageWish.ofPasses(numbers("--coverage", coverage));
     }
     if (shares != null) {
-      return new CoverageWish.OfShares(numbers("--shares", shares));
+      return CoverageWish.ofShares(numbers("--shares", shares));
     }
     if (look != null) {
-      return new CoverageWish.OfLook(arguments.colour(look));
+      return CoverageWish.ofLook(arguments.colour(look));
     }
-    return shades.shares().isEmpty()
-        ? new CoverageWish.Even()
-        : new CoverageWish.OfShades(shades.shares());
+    return shades.shares().isEmpty() ? CoverageWish.EVEN : CoverageWish.ofShades(shades.shares());
   }
 
   private static List<Double> numbers(String option, String list) {

@@ -1,80 +1,30 @@
 package io.github.swatchwright.coat;
 
-import io.github.swatchwright.argument.Printable;
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Swatch;
 
 /** What further coats are to do to a colour. */
-public sealed interface CoatGoal {
+public sealed interface CoatGoal permits ShiftGoal, ColourGoal {
 
   /**
-   * The colour that is wanted.
-   *
-   * @param now the colour before
-   * @param predictor what looks at it: its light, its scale lightening
-   */
-  Lab target(Lab now, CoatPredictor predictor);
-
-  /**
-   * A shift in L*, a* and b*; what isn't named stays as it is.
+   * A shift in L*, a* and b*.
    *
    * @param deltaL lighter or darker in L*: -100 to 100
    * @param deltaA redder or greener in a*: -200 to 200
    * @param deltaB yellower (warmer) or bluer (cooler) in b*: -200 to 200
+   * @throws IllegalArgumentException when a number is out of range, or all are 0
    */
-  record Shift(double deltaL, double deltaA, double deltaB) implements CoatGoal {
-    /** Refuses numbers out of range, and no shift at all. */
-    public Shift {
-      Require.within("shift in L*", deltaL, -100, 100);
-      Require.within("shift in a*", deltaA, -200, 200);
-      Require.within("shift in b*", deltaB, -200, 200);
-      if (deltaL == 0 && deltaA == 0 && deltaB == 0) {
-        throw new IllegalArgumentException("the shift is 0, must move L*, a* or b*");
-      }
-    }
+  static CoatGoal ofShift(double deltaL, double deltaA, double deltaB) {
+    return new ShiftGoal(deltaL, deltaA, deltaB);
+  }
 
-    /**
-     * Reads {@code b=-4} or {@code L=3, b=-4}.
-     *
-     * @throws IllegalArgumentException when the text has another form, or names one twice
-     */
-    public static Shift parse(String text) {
-      double[] moves = new double[3];
-      boolean[] named = new boolean[3];
-      for (String piece : text.split(",", -1)) {
-        String[] sides = piece.trim().split("\\s*=\\s*", 2);
-        int axis = sides.length == 2 ? "Lab".indexOf(sides[0]) : -1;
-        if (axis < 0 || sides[0].length() != 1 || named[axis]) {
-          throw new IllegalArgumentException(
-              "the shift "
-                  + Printable.quoted(text)
-                  + " is not of the form L=1, a=2, b=-3 (each at most once)");
-        }
-        named[axis] = true;
-        moves[axis] = number(sides[1], text);
-      }
-      return new Shift(moves[0], moves[1], moves[2]);
-    }
-
-    private static double number(String digits, String text) {
-      try {
-        return Double.parseDouble(digits);
-      } catch (NumberFormatException e) {
-        throw new IllegalArgumentException(
-            Printable.quoted(digits)
-                + " in the shift "
-                + Printable.quoted(text)
-                + " is not a number",
-            e);
-      }
-    }
-
-    @Override
-    public Lab target(Lab now, CoatPredictor predictor) {
-      double l = Require.within("L* after the shift", now.l() + deltaL, 0, 100);
-      return new Lab(l, now.a() + deltaA, now.b() + deltaB, now.white());
-    }
+  /**
+   * Reads a shift such as {@code b=-4} or {@code L=3, b=-4}; what isn't named stays as it is.
+   *
+   * @throws IllegalArgumentException when the text has another form, or names one twice
+   */
+  static CoatGoal parseShift(String text) {
+    return ShiftGoal.parse(text);
   }
 
   /**
@@ -83,21 +33,15 @@ public sealed interface CoatGoal {
    * @param colour the colour
    * @param share how far: above 0 to 1
    */
-  record Towards(Swatch colour, double share) implements CoatGoal {
-    /** Refuses a share that isn't above 0, and more than 1. */
-    public Towards {
-      Require.positive("share", share);
-      Require.within("share", share, 0, 1);
-    }
-
-    @Override
-    public Lab target(Lab now, CoatPredictor predictor) {
-      Lab end = ScaleLightening.of(colour, predictor.scaleLightening(), predictor.light());
-      return new Lab(
-          now.l() + share * (end.l() - now.l()),
-          now.a() + share * (end.a() - now.a()),
-          now.b() + share * (end.b() - now.b()),
-          now.white());
-    }
+  static CoatGoal ofColour(Swatch colour, double share) {
+    return new ColourGoal(colour, share);
   }
+
+  /**
+   * The colour that is wanted.
+   *
+   * @param now the colour before
+   * @param predictor what looks at it: its light, its scale lightening
+   */
+  Lab target(Lab now, CoatPredictor predictor);
 }

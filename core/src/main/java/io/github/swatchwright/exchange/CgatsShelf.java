@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
  *
  * <p>Colours are taken to be for {@link CgatsLight}: see there how they get to D65.
  */
-public final class CgatsShelf {
+final class CgatsShelf {
   private static final Pattern BAND =
       Pattern.compile("(?:SPECTRAL_|SPEC_|NM_?)(?:NM_?|PCT_?|DEC_?)?([0-9]{3,4}(?:\\.[0-9]+)?)");
 
@@ -44,7 +44,7 @@ public final class CgatsShelf {
    * @throws BadLinesException when lines can't be taken
    * @throws IllegalArgumentException when the file as a whole can't
    */
-  public static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
+  static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
     List<BadLine> bad = new ArrayList<>();
     CgatsTable table = CgatsTable.read(TextFile.utf8OrLatin1(bytes, source), source, bad);
     Colours colours = colours(table, source);

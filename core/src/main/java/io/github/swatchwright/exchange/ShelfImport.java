@@ -11,7 +11,7 @@ public enum ShelfImport {
   CSV(Set.of("csv"), ShelfCsv::read),
   /** {@link GimpPalette}, {@code .gpl}. */
   GIMP_PALETTE(Set.of("gpl"), GimpPalette::read),
-  /** {@link CgatsShelf}, {@code .txt} or {@code .cgats}: the standard names no ending. */
+  /** Measured colours as CGATS.17 and ISO 28178 have them, {@code .txt} or {@code .cgats}. */
   CGATS(Set.of("txt", "cgats"), CgatsShelf::read);
 
   /** Made by {@code Set.of}. */

@@ -9,18 +9,18 @@ final class CoverageCheck {
 
   static void check(
       CoverageWish wish, int rungs, int shades, Optional<Subject> subject, boolean overBase) {
-    if (wish instanceof CoverageWish.OfPasses passes) {
+    if (wish instanceof PassesWish passes) {
       requireAsMany("coverages", passes.coverages().size(), rungs, "rungs");
       checkFirst(passes.coverages(), overBase);
       subject.ifPresent(what -> checkFalling(passes.coverages(), what));
-    } else if (wish instanceof CoverageWish.OfShares shares) {
+    } else if (wish instanceof SharesWish shares) {
       requireAsMany("shares", shares.shares().size(), rungs, "rungs");
       double sum = shares.shares().stream().mapToDouble(Double::doubleValue).sum();
       if (!overBase && Math.abs(sum - 1) > 1e-6) {
         throw new IllegalArgumentException(
             "sum of shares is " + sum + ", must be 1 unless a base is stated");
       }
-    } else if (wish instanceof CoverageWish.OfShades ofShades) {
+    } else if (wish instanceof ShadesWish ofShades) {
       requireAsMany("shares", ofShades.shares().size(), shades, "shades");
     }
   }

@@ -33,10 +33,10 @@ final class CoverageSolver {
    * @param wantedLook the wanted average, which only a wish for one needs
    */
   double[] coverages(List<Lab> rungs, List<Lab> parts, Lab wantedLook) {
-    if (request.coverage() instanceof CoverageWish.OfShades ofShades) {
+    if (request.coverage() instanceof ShadesWish ofShades) {
       return withWashes(overBase(allotted(array(ofShades.shares()), rungs)));
     }
-    if (request.coverage() instanceof CoverageWish.OfLook) {
+    if (request.coverage() instanceof LookWish) {
       return withWashes(averaging(parts, wantedLook));
     }
     return whateverTheColours();
@@ -45,14 +45,14 @@ final class CoverageSolver {
   /** Coverages that don't depend on the shades; falling ones where the wish leaves them open. */
   private double[] whateverTheColours() {
     CoverageWish wish = request.coverage();
-    if (wish instanceof CoverageWish.OfPasses passes) {
+    if (wish instanceof PassesWish passes) {
       return array(passes.coverages());
     }
-    if (wish instanceof CoverageWish.OfShares shares) {
+    if (wish instanceof SharesWish shares) {
       return AreaCoverage.coveragesFor(overBase(array(shares.shares())));
     }
     return AreaCoverage.coveragesFor(
-        wish instanceof CoverageWish.Even
+        wish instanceof EvenWish
             ? weighted(place -> 1)
             : weighted(place -> request.rungs() + 1.0 - place));
   }

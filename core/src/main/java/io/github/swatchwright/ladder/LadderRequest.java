@@ -76,7 +76,7 @@ public record LadderRequest(
         LadderOrder.AS_GIVEN,
         Optional.empty(),
         PotRule.onePot(),
-        new CoverageWish.Even(),
+        CoverageWish.EVEN,
         Optional.empty(),
         List.of(),
         PaintChoice.ALL,
@@ -97,7 +97,7 @@ public record LadderRequest(
         order == LadderOrder.AS_GIVEN ? what.order() : order,
         Optional.of(what),
         pot,
-        coverage instanceof CoverageWish.Even ? new CoverageWish.Falling() : coverage,
+        coverage instanceof EvenWish ? CoverageWish.FALLING : coverage,
         base,
         washes,
         choice,
@@ -112,13 +112,12 @@ public record LadderRequest(
 
   /** Whether coverages that were stated leave the number of rungs open. */
   boolean canHaveRungs() {
-    return !(coverage instanceof CoverageWish.OfPasses)
-        && !(coverage instanceof CoverageWish.OfShares);
+    return !(coverage instanceof PassesWish) && !(coverage instanceof SharesWish);
   }
 
   /** The average colour that is wished for, if one is. */
   Optional<Lab> wantedLook(TristimulusWeights light) {
-    return coverage instanceof CoverageWish.OfLook wish
+    return coverage instanceof LookWish wish
         ? Optional.of(wish.colour().labUnder(light))
         : Optional.empty();
   }

@@ -161,7 +161,7 @@ record TaskWorker(Tools tools, ProjectArea area, boolean overHighlight) {
     CoatOption best =
         CoatAdvisor.of(tools.predictor())
             .withOnly(names)
-            .advise(below.known(), below.since(), new CoatGoal.Towards(colour, 1))
+            .advise(below.known(), below.since(), CoatGoal.ofColour(colour, 1))
             .options()
             .stream()
             .min(HARMLESS_FIRST)

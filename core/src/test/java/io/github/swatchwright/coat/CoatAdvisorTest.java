@@ -38,7 +38,7 @@ class CoatAdvisorTest {
     Coat glaze = Coats.parse("Red oxide:2@1:5", SHELF).get(0);
     Swatch wanted = new Swatch.OfLab(after(CREAM, List.of(), glaze));
 
-    CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), new CoatGoal.Towards(wanted, 1));
+    CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), CoatGoal.ofColour(wanted, 1));
 
     CoatOption best = advice.options().get(0);
     assertThat(best.coat().mix()).isEqualTo(glaze.mix());
@@ -57,7 +57,7 @@ class CoatAdvisorTest {
   void anOptionIsWhatThePredictorSays() {
     List<Coat> before = Coats.parse("Whitewash wash:1@1:10", SHELF);
 
-    CoatAdvice advice = ADVISOR.advise(CREAM, before, new CoatGoal.Shift(-10, 0, 0));
+    CoatAdvice advice = ADVISOR.advise(CREAM, before, CoatGoal.ofShift(-10, 0, 0));
 
     assertThat(advice.target().l()).isCloseTo(advice.now().l() - 10, within(1e-12));
     assertThat(advice.options()).isNotEmpty();
@@ -83,7 +83,7 @@ class CoatAdvisorTest {
         ADVISOR
             .withOnly(names)
             .withMostCoats(3)
-            .advise(CREAM, List.of(), new CoatGoal.Towards(red, 0.3));
+            .advise(CREAM, List.of(), CoatGoal.ofColour(red, 0.3));
 
     double least = advice.nowDeltaE00();
     double leastExpected = Double.MAX_VALUE;
@@ -108,7 +108,7 @@ class CoatAdvisorTest {
   void halfWayIsHalfWay() {
     Swatch white = new Swatch.OfLab(Lab.ofD65(95, 0, 2));
 
-    CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), new CoatGoal.Towards(white, 0.5));
+    CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), CoatGoal.ofColour(white, 0.5));
 
     assertThat(Ciede2000.deltaE(advice.target(), Lab.ofD65(95, 0, 2))).isGreaterThan(1);
     assertThat(advice.target().l()).isCloseTo((advice.now().l() + 95) / 2, within(1e-12));
@@ -121,7 +121,7 @@ class CoatAdvisorTest {
     CoatAdvice advice =
         ADVISOR
             .withOnly(List.of("Lamp black"))
-            .advise(CREAM, List.of(), new CoatGoal.Shift(97 - base.l(), 0, 0));
+            .advise(CREAM, List.of(), CoatGoal.ofShift(97 - base.l(), 0, 0));
 
     assertThat(advice.options()).isEmpty();
   }
@@ -148,14 +148,14 @@ class CoatAdvisorTest {
           """)
   void shiftsThatCannotBeAreRefused(String text, String message) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> CoatGoal.Shift.parse(text))
+        .isThrownBy(() -> CoatGoal.parseShift(text))
         .withMessage(message);
   }
 
   @Test
   void aShiftOutOfTheRangeOfLightnessIsRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ADVISOR.advise(CREAM, List.of(), new CoatGoal.Shift(90, 0, 0)))
+        .isThrownBy(() -> ADVISOR.advise(CREAM, List.of(), CoatGoal.ofShift(90, 0, 0)))
         .withMessageStartingWith("L* after the shift is 1")
         .withMessageEndingWith("must be within [0.0, 100.0]");
   }

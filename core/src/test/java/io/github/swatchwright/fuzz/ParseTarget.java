@@ -81,7 +81,7 @@ enum ParseTarget implements FuzzSubject {
   LIGHT(ParseSeeds.of("D65", "F11", "LED-B3"), Illuminant::parse),
   REGION(ParseSeeds.of("10,20,5,5", "1.5%, 2%,50%,50%"), text -> Region.parse(text, 640, 480)),
   SETTINGS(ParseSeeds.of("pressure=1.4bar,tip=0.3mm", "a = b"), Trial::parseSettings),
-  SHIFT(ParseSeeds.of("b=-4", "L=3, a=1, b=-4"), CoatGoal.Shift::parse);
+  SHIFT(ParseSeeds.of("b=-4", "L=3, a=1, b=-4"), CoatGoal::parseShift);
 
   /** Reads a text, or refuses it by an {@link IllegalArgumentException}. */
   private interface Reader {

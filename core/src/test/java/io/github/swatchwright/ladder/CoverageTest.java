@@ -88,13 +88,13 @@ class CoverageTest {
         PLANNER.plan(
             request()
                 .withBase(new Base.OfSwatch(colour("#656A6C")))
-                .withCoverage(new CoverageWish.OfShares(wanted)));
+                .withCoverage(CoverageWish.ofShares(wanted)));
     Ladder again =
         PLANNER.plan(
             request()
                 .withBase(new Base.OfSwatch(colour("#656A6C")))
                 .withCoverage(
-                    new CoverageWish.OfPasses(Arrays.stream(coverages(ladder)).boxed().toList())));
+                    CoverageWish.ofPasses(Arrays.stream(coverages(ladder)).boxed().toList())));
 
     assertThat(visible(ladder)).containsExactly(new double[] {0.3, 0.25, 0.2, 0.1}, within(1e-12));
     assertThat(ladder.baseShare()).isCloseTo(0.15, within(1e-12));
@@ -104,7 +104,7 @@ class CoverageTest {
   @Test
   @DisplayName("the look is the average of XYZ by visible share")
   void lookIsTheAverageByArea() {
-    Ladder ladder = PLANNER.plan(request().withCoverage(new CoverageWish.Falling()));
+    Ladder ladder = PLANNER.plan(request().withCoverage(CoverageWish.FALLING));
     Lab expected =
         average(
             ladder.rungs().stream().map(rung -> rung.prediction().lab()).toList(), visible(ladder));
@@ -147,8 +147,7 @@ class CoverageTest {
     Ladder bare = PLANNER.plan(large);
     List<Lab> shades = bare.rungs().stream().map(rung -> rung.prediction().lab()).toList();
     Lab wanted = average(shades, new double[] {0.5, 0.1, 0.3, 0.1});
-    Ladder ladder =
-        PLANNER.plan(large.withCoverage(new CoverageWish.OfLook(new Swatch.OfLab(wanted))));
+    Ladder ladder = PLANNER.plan(large.withCoverage(CoverageWish.ofLook(new Swatch.OfLab(wanted))));
 
     // The pot is planned again for the shares found, and its whole drops move the shades: the
     // average is sought of the shades that there are in the end. In CIELAB's own distance, in
@@ -202,7 +201,7 @@ class CoverageTest {
           PLANNER.plan(
               request()
                   .withSubject(Subject.RUST)
-                  .withCoverage(new CoverageWish.OfLook(colour(wanted))));
+                  .withCoverage(CoverageWish.ofLook(colour(wanted))));
       double[] coverages = coverages(ladder);
       for (int i = 1; i < coverages.length; i++) {
         assertThat(coverages[i]).isLessThanOrEqualTo(coverages[i - 1] + 1e-12);
@@ -227,7 +226,7 @@ class CoverageTest {
                 .withOrder(LadderOrder.LIGHT_TO_DARK)
                 .withPot(PotRule.recipes())
                 .withChoice(choice)
-                .withCoverage(new CoverageWish.OfShades(List.of(5.0, 1.0, 2.0))));
+                .withCoverage(CoverageWish.ofShades(List.of(5.0, 1.0, 2.0))));
 
     double[] visible = visible(ladder);
     assertThat(Arrays.stream(visible).sum()).isCloseTo(1, within(1e-12));
@@ -257,22 +256,22 @@ class CoverageTest {
   @Test
   @DisplayName("coverages that can't be are refused")
   void refusesCoverages() {
-    assertThatThrownBy(() -> new CoverageWish.OfPasses(List.of(1.0, 1.5)))
+    assertThatThrownBy(() -> CoverageWish.ofPasses(List.of(1.0, 1.5)))
         .hasMessage("coverage 2 is 1.5, must be within [0.0, 1.0]");
     assertThatThrownBy(
-            () -> request().withCoverage(new CoverageWish.OfPasses(List.of(0.9, 0.5, 0.3, 0.1))))
+            () -> request().withCoverage(CoverageWish.ofPasses(List.of(0.9, 0.5, 0.3, 0.1))))
         .hasMessage("coverage 1 is 0.9, must be 1 unless a base is stated");
     assertThatThrownBy(
             () ->
                 request()
-                    .withCoverage(new CoverageWish.OfPasses(List.of(1.0, 0.2, 0.3, 0.1)))
+                    .withCoverage(CoverageWish.ofPasses(List.of(1.0, 0.2, 0.3, 0.1)))
                     .withSubject(Subject.RUST))
         .hasMessage(
             "coverage 3 is 0.3, must be at most coverage 2, 0.2: each pass of rust covers less");
     assertThatThrownBy(
-            () -> request().withCoverage(new CoverageWish.OfShares(List.of(0.3, 0.3, 0.2, 0.1))))
+            () -> request().withCoverage(CoverageWish.ofShares(List.of(0.3, 0.3, 0.2, 0.1))))
         .hasMessageStartingWith("sum of shares is 0.9");
-    assertThatThrownBy(() -> new CoverageWish.OfShares(List.of(0.6, 0.6)))
+    assertThatThrownBy(() -> CoverageWish.ofShares(List.of(0.6, 0.6)))
         .hasMessageStartingWith("sum of shares is 1.2");
   }
 }

@@ -1,0 +1,4 @@
+package io.github.swatchwright.ladder;
+
+/** See {@link CoverageWish#EVEN}. */
+record EvenWish() implements CoverageWish {}
