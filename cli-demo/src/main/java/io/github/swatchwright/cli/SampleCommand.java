@@ -77,7 +77,8 @@ final class SampleCommand implements Command {
       names = "--preview",
       paramLabel = "FILE",
       description =
-          "Write a small PNG of the photo with the regions and their swatches drawn into it.")
+          "Write a small PNG of the photo with a grid, the regions with their numbers and names,"
+              + " and their swatches.")
   @Endings("png")
   @Nullable NewFile preview;
 
@@ -213,6 +214,7 @@ final class SampleCommand implements Command {
             .map(
                 region ->
                     new PreviewPicture.Read(
+                        region.getValue().get(0).name().orElse(""),
                         region.getKey(),
                         region.getValue().stream().map(read -> read.colour().lab()).toList(),
                         region.getValue().stream().map(RegionColour::share).toList()))

@@ -143,12 +143,11 @@ class SampleTest {
             preview.toString());
     assertThat(run.status()).isZero();
     BufferedImage seen = ImageIO.read(preview.toFile());
-    assertThat(seen.getWidth()).isEqualTo(80);
-    assertThat(seen.getRGB(15, 20) & 0xFFFFFF).isEqualTo(0x8A4B2A);
-    assertThat(seen.getRGB(4, 15) & 0xFFFFFF).as("outline").isEqualTo(0xFFFFFF);
-    // The swatch is the corrected colour, which the command prints.
-    String swatch =
-        String.format(Locale.ROOT, "#%06X", seen.getRGB(20, seen.getHeight() - 5) & 0xFFFFFF);
+    // The photo begins 48 pixels from the left and 26 from the top; axes are about it.
+    assertThat(seen.getRGB(48 + 25, 26 + 30) & 0xFFFFFF).isEqualTo(0x8A4B2A);
+    assertThat(seen.getRGB(48 + 4, 26 + 30) & 0xFFFFFF).as("outline").isEqualTo(0xFFFFFF);
+    // The swatch below is the corrected colour, which the command prints.
+    String swatch = String.format(Locale.ROOT, "#%06X", seen.getRGB(60, 26 + 40 + 42) & 0xFFFFFF);
     assertThat(run.out()).contains(swatch);
 
     Path itself = Files.copy(Path.of(photo), folder.resolve("photo.png"));
