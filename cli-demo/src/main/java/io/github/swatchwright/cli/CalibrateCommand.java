@@ -1,7 +1,6 @@
 package io.github.swatchwright.cli;
 
 import io.github.swatchwright.calibrate.Calibration;
-import io.github.swatchwright.calibrate.CalibrationControl;
 import io.github.swatchwright.calibrate.CardAdvisor;
 import io.github.swatchwright.calibrate.CardErrors;
 import io.github.swatchwright.calibrate.CardSet;
@@ -180,12 +179,10 @@ final class CalibrateCommand implements Command {
   private Calibration calibration(Shelf shelf, List<TestCard> cards, CardErrors errors) {
     CardSet set = new CardSet(cards.stream().map(this::dated).toList());
     return output.withProgress(
-        progress -> {
-          CalibrationControl control = new CalibrationControl(() -> false, progress);
-          return fitSurface
-              ? Calibration.withFittedSurface(shelf, set, errors, control)
-              : Calibration.of(shelf, set, errors, control);
-        });
+        control ->
+            fitSurface
+                ? Calibration.withFittedSurface(shelf, set, errors, control)
+                : Calibration.of(shelf, set, errors, control));
   }
 
   private void print(Calibration calibration, NewFile out) {
@@ -230,10 +227,12 @@ final class CalibrateCommand implements Command {
     }
     CardAdvisor advisor =
         CardAdvisor.of(ShelfOptics.estimate(shelf), errors).withChoice(choice.of(shelf));
-    return targets.isEmpty()
-        ? advisor.forShelf(SEED, NAMED_CARDS)
-        : advisor.forTargets(
-            targets.stream().map(target -> colour(target, shelf)).toList(), NAMED_CARDS);
+    List<Swatch> wanted = targets.stream().map(target -> colour(target, shelf)).toList();
+    return output.withProgress(
+        control ->
+            wanted.isEmpty()
+                ? advisor.forShelf(SEED, NAMED_CARDS, control)
+                : advisor.forTargets(wanted, NAMED_CARDS, control));
   }
 
   private void print(NextCards named) {

@@ -13,9 +13,9 @@ import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.Preference;
 import io.github.swatchwright.match.Substitution;
 import io.github.swatchwright.match.Wishes;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -58,7 +58,6 @@ import picocli.CommandLine.Parameters;
       "provenGap, leftOut[]."
     })
 final class MatchCommand implements Command {
-  private static final int MOST_THREADS = 8;
   private static final double SHORTEST = 0.1;
   private static final double LONGEST = 86_400;
 
@@ -168,9 +167,8 @@ final class MatchCommand implements Command {
 
   private MatchResult search(Matcher matcher, MatchRequest request) {
     try (EarlyEnd end = EarlyEnd.whenInterrupted()) {
-      SearchControl control = control().withCancelled(end::isAsked);
       return output.withProgress(
-          progress -> matcher.match(request, control.withProgress(progress)));
+          control -> matcher.match(request, limited(control).withCancelled(end::isAsked)));
     }
   }
 
@@ -192,9 +190,7 @@ final class MatchCommand implements Command {
     }
   }
 
-  private SearchControl control() {
-    int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
-    SearchControl control = SearchControl.PLAIN.withThreads(threads);
+  private Control limited(Control control) {
     if (longest == null) {
       return control;
     }

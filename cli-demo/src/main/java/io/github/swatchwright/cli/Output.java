@@ -11,7 +11,7 @@ import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.colour.GamutPolicy;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
-import io.github.swatchwright.mix.Progress;
+import io.github.swatchwright.mix.Control;
 import java.io.PrintStream;
 import java.time.Clock;
 import java.util.Locale;
@@ -36,6 +36,8 @@ record Output(
     FileWrites files,
     TypedLine typed,
     Clock clock) {
+  /** More threads than that hardly make anything faster. */
+  private static final int MOST_THREADS = 8;
 
   /** For the result of a command line. */
   static Output of(PrintStream out, PrintStream err, Terminal terminal, TypedLine typed) {
@@ -69,14 +71,18 @@ record Output(
   }
 
   /**
-   * Does a long call, with a bar on standard error where that is a terminal which shows colours.
+   * Does a long call on all processors, with a bar on standard error where that is a terminal which
+   * shows colours.
    */
-  <T> T withProgress(Function<Progress, T> call) {
+  <T> T withProgress(Function<Control, T> call) {
+    Control control =
+        Control.PLAIN.withThreads(
+            Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
     if (terminal.colours() == TerminalColours.NONE) {
-      return call.apply(Progress.UNHEARD);
+      return call.apply(control);
     }
     try (ProgressBar bar = new ProgressBar(err, System::nanoTime)) {
-      return call.apply(bar);
+      return call.apply(control.withProgress(bar));
     }
   }
 

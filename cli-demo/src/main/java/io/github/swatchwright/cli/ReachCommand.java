@@ -103,10 +103,10 @@ final class ReachCommand implements Command {
     ShelfOptics optics = ShelfOptics.estimate(shelf);
     Reinforcement result =
         output.withProgress(
-            progress ->
+            control ->
                 Catalogue.of(offered, optics, light)
                     .withChoice(choice.of(shelf))
-                    .best(targets, paints, maxDrops, alternatives, progress));
+                    .best(targets, paints, maxDrops, alternatives, control));
     card.write(output, shared, () -> Card.of(result));
     shared.give(output, () -> JsonResult.of(result), () -> print(result, offered.name()));
   }

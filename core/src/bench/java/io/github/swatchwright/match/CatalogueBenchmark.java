@@ -1,7 +1,7 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.mix.Progress;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -45,6 +45,6 @@ public class CatalogueBenchmark {
   @Benchmark
   public Reinforcement bestAddition() {
     return Catalogue.of(catalogue, shelf, TristimulusWeights.D65)
-        .best(targets, 3, 12, 3, Progress.UNHEARD);
+        .best(targets, 3, 12, 3, Control.PLAIN);
   }
 }

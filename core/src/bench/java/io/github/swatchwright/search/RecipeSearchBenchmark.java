@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -117,9 +117,7 @@ public class RecipeSearchBenchmark {
   /** The engine, compiling included, on two threads. */
   @Benchmark
   public List<Candidate> singleOnTwo() {
-    return CompiledShelf.of(space)
-        .search(next(), BEST, SearchControl.PLAIN.withThreads(2))
-        .candidates();
+    return CompiledShelf.of(space).search(next(), BEST, Control.PLAIN.withThreads(2)).candidates();
   }
 
   /** The engine on a shelf that has been searched before. */
@@ -131,7 +129,7 @@ public class RecipeSearchBenchmark {
   /** The same on two threads. */
   @Benchmark
   public List<Candidate> againOnTwo() {
-    return used.search(next(), BEST, SearchControl.PLAIN.withThreads(2)).candidates();
+    return used.search(next(), BEST, Control.PLAIN.withThreads(2)).candidates();
   }
 
   /** A thousand targets on a shelf just compiled, per target. */
@@ -143,7 +141,7 @@ public class RecipeSearchBenchmark {
     return Batch.run(
         many.size(),
         (target, control) -> shelf.search(many.get(target), BEST, control),
-        SearchControl.PLAIN,
+        Control.PLAIN,
         outcome -> {});
   }
 }

@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import java.util.List;
 
 /**
@@ -21,7 +21,7 @@ final class TunedSearch {
 
   List<Candidate> nearest(Lab target, int count) {
     BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
-    SearchRun run = new SearchRun(new TargetMap(target), best, SearchControl.PLAIN);
+    SearchRun run = new SearchRun(new TargetMap(target), best, Control.PLAIN);
     run.setCap(Double.POSITIVE_INFINITY);
     SearchSpace space = shelf.space();
     shelf.offerSingles(run);

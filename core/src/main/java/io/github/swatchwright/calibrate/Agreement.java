@@ -4,6 +4,8 @@ import io.github.swatchwright.estimate.PaintedPatch;
 import io.github.swatchwright.estimate.ShelfFit;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.Suspicion;
+import io.github.swatchwright.mix.Control;
+import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.paint.Paint;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -46,11 +48,10 @@ record Agreement(
   private static final int MOST_ROUNDS = 40;
   private static final double SETTLED = 0.1;
 
-  static Agreement among(
-      ShelfOptics prior, List<PaintedPatch> patches, CalibrationControl control) {
-    CalibrationControl.Steps steps = control.steps();
-    ShelfFit fit = ShelfFit.of(prior, patches, control.cancelled());
-    steps.next();
+  static Agreement among(ShelfOptics prior, List<PaintedPatch> patches, Control control) {
+    Rounds rounds = new Rounds(control.progress());
+    ShelfFit fit = ShelfFit.of(prior, patches, control::isCancelled);
+    rounds.next();
     List<Suspicion> suspicions = fit.suspicions();
     if (patches.size() < (hasEarlierCards(prior) ? 1 : 2)) {
       return new Agreement(
@@ -66,7 +67,7 @@ record Agreement(
       }
       weights = next;
       fit = fit.refit(weights);
-      steps.next();
+      rounds.next();
       suspicions = fit.suspicions();
     }
     Set<Integer> leftOut = wrong(suspicions, weights);
@@ -76,6 +77,24 @@ record Agreement(
         IntStream.range(0, patches.size()).filter(card -> !leftOut.contains(card)).boxed().toList();
     return new Agreement(
         leftOut.isEmpty() ? fit : fit.refit(kept), kept, List.copyOf(leftOut), onlyEvidence);
+  }
+
+  /** Tells how far the rounds of one calibration have come, as far as that can be told. */
+  private static final class Rounds {
+    /** Rounds that a calibration usually takes. */
+    private static final double USUAL = 4;
+
+    private final Progress progress;
+    private int done;
+
+    Rounds(Progress progress) {
+      this.progress = progress;
+    }
+
+    void next() {
+      done++;
+      progress.reached(done / (done + USUAL));
+    }
   }
 
   private static boolean hasEarlierCards(ShelfOptics prior) {

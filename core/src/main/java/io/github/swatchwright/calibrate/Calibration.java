@@ -8,6 +8,7 @@ import io.github.swatchwright.estimate.PaintedPatch;
 import io.github.swatchwright.estimate.ShelfFit;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.SurfaceFit;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Progress;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Shelf;
@@ -85,22 +86,27 @@ public record Calibration(
 
   /** The same with stated errors. */
   public static Calibration of(Shelf shelf, CardSet cards, CardErrors errors) {
-    return of(shelf, cards, errors, CalibrationControl.PLAIN);
+    return of(shelf, cards, errors, Control.PLAIN);
   }
 
-  /** The same, watched and stopped by a control. */
-  public static Calibration of(
-      Shelf shelf, CardSet cards, CardErrors errors, CalibrationControl control) {
+  /**
+   * The same, watched and stopped by a control. How many rounds are needed isn't known beforehand,
+   * so the progress is an estimate that never falls.
+   *
+   * @throws java.util.concurrent.CancellationException when it was stopped
+   */
+  public static Calibration of(Shelf shelf, CardSet cards, CardErrors errors, Control control) {
+    return control.onOwnThreads(own -> fit(shelf, cards, errors, own));
+  }
+
+  private static Calibration fit(Shelf shelf, CardSet cards, CardErrors errors, Control control) {
     List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
     ShelfOptics prior = ShelfOptics.estimate(shelf);
     return of(prior, patches, Agreement.among(prior, patches, control), control);
   }
 
   private static Calibration of(
-      ShelfOptics prior,
-      List<PaintedPatch> patches,
-      Agreement agreement,
-      CalibrationControl control) {
+      ShelfOptics prior, List<PaintedPatch> patches, Agreement agreement, Control control) {
     ShelfFit fit = agreement.fit();
     List<DifferingCard> contradictions =
         agreement.leftOut().stream()
@@ -145,18 +151,27 @@ public record Calibration(
    *     before
    */
   public static Calibration withFittedSurface(Shelf shelf, CardSet cards, CardErrors errors) {
-    return withFittedSurface(shelf, cards, errors, CalibrationControl.PLAIN);
+    return withFittedSurface(shelf, cards, errors, Control.PLAIN);
   }
 
-  /** The same, watched and stopped by a control. */
+  /**
+   * The same, watched and stopped by a control.
+   *
+   * @throws java.util.concurrent.CancellationException when it was stopped
+   */
   public static Calibration withFittedSurface(
-      Shelf shelf, CardSet cards, CardErrors errors, CalibrationControl control) {
+      Shelf shelf, CardSet cards, CardErrors errors, Control control) {
+    return control.onOwnThreads(
+        own -> fit(underFittedSurface(shelf, cards, errors, own), cards, errors, own));
+  }
+
+  private static Shelf underFittedSurface(
+      Shelf shelf, CardSet cards, CardErrors errors, Control control) {
     List<PaintedPatch> patches = new CardReader(shelf, errors).patches(cards);
-    CalibrationControl quiet = new CalibrationControl(control.cancelled(), Progress.UNHEARD);
+    Control quiet = control.withProgress(Progress.UNHEARD);
     Agreement agreement = Agreement.among(ShelfOptics.estimate(shelf), patches, quiet);
     Saunderson surface = SurfaceFit.of(shelf, agreement.fit());
-    Shelf under = new Shelf(shelf.name(), shelf.paints(), Optional.of(surface));
-    return of(under, cards, errors, control);
+    return new Shelf(shelf.name(), shelf.paints(), Optional.of(surface));
   }
 
   /**

@@ -6,6 +6,7 @@ import io.github.swatchwright.estimate.PlannedPatch;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.Matcher;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
@@ -73,6 +74,19 @@ public final class CardAdvisor {
    * @param cards how many cards to name, 1 to {@value #MOST_CARDS}
    */
   public NextCards forTargets(List<Swatch> targets, int cards) {
+    return forTargets(targets, cards, Control.PLAIN);
+  }
+
+  /**
+   * The same, stopped and watched by a control.
+   *
+   * @throws java.util.concurrent.CancellationException when it was stopped
+   */
+  public NextCards forTargets(List<Swatch> targets, int cards, Control control) {
+    return control.onOwnThreads(own -> namedFor(targets, cards, own));
+  }
+
+  private NextCards namedFor(List<Swatch> targets, int cards, Control control) {
     Require.within("number of targets", targets.size(), 1, 1000);
     Matcher matcher = Matcher.of(optics, TristimulusWeights.D65);
     List<WantedMix> wanted =
@@ -80,14 +94,17 @@ public final class CardAdvisor {
             .map(
                 target ->
                     WantedMix.of(
-                        best(matcher, target), target.labUnder(TristimulusWeights.D65), predictor))
+                        best(matcher, target, control),
+                        target.labUnder(TristimulusWeights.D65),
+                        predictor))
             .toList();
     List<Recipe> possible = new ArrayList<>(PossibleCards.of(optics, choice, wanted));
     wanted.forEach(mix -> possible.add(mix.recipe()));
-    return choose(wanted, possible, cards);
+    return choose(wanted, possible, cards, control);
   }
 
-  private Recipe best(Matcher matcher, Swatch target) {
+  private Recipe best(Matcher matcher, Swatch target, Control control) {
+    control.requireGoingOn();
     return matcher
         .match(MatchRequest.of(target).withChoice(choice).withAlternatives(1))
         .recipes()
@@ -102,11 +119,24 @@ public final class CardAdvisor {
    * @param cards how many cards to name, 1 to {@value #MOST_CARDS}
    */
   public NextCards forShelf(long seed, int cards) {
+    return forShelf(seed, cards, Control.PLAIN);
+  }
+
+  /**
+   * The same, stopped and watched by a control.
+   *
+   * @throws java.util.concurrent.CancellationException when it was stopped
+   */
+  public NextCards forShelf(long seed, int cards, Control control) {
+    return control.onOwnThreads(own -> namedForShelf(seed, cards, own));
+  }
+
+  private NextCards namedForShelf(long seed, int cards, Control control) {
     List<WantedMix> wanted =
         ShelfSample.of(optics, choice, seed).stream()
             .map(recipe -> WantedMix.of(recipe, predictor))
             .toList();
-    return choose(wanted, PossibleCards.of(optics, choice, wanted), cards);
+    return choose(wanted, PossibleCards.of(optics, choice, wanted), cards, control);
   }
 
   /**
@@ -140,7 +170,8 @@ public final class CardAdvisor {
    */
   private record Weighed(Possible card, double left) {}
 
-  private NextCards choose(List<WantedMix> atFirst, List<Recipe> recipes, int cards) {
+  private NextCards choose(
+      List<WantedMix> atFirst, List<Recipe> recipes, int cards, Control control) {
     Require.within("cards", cards, 1, MOST_CARDS);
     List<WantedMix> wanted = atFirst;
     List<Possible> possible =
@@ -150,7 +181,7 @@ public final class CardAdvisor {
     double before = mean(wanted);
     List<NextCard> chosen = new ArrayList<>();
     while (chosen.size() < cards && !possible.isEmpty()) {
-      Weighed best = best(possible, wanted);
+      Weighed best = best(possible, wanted, control);
       if (best.left() > before * (1 - WORTHWHILE)) {
         break;
       }
@@ -164,12 +195,15 @@ public final class CardAdvisor {
               .filter(card -> !card.recipe().equals(done.recipe()))
               .map(card -> card.given(painted))
               .toList();
+      control.progress().reached((double) chosen.size() / (cards + 1));
     }
+    control.progress().reached(1);
     return new NextCards(atFirst.stream().map(WantedMix::recipe).toList(), mean(atFirst), chosen);
   }
 
-  private static Weighed best(List<Possible> possible, List<WantedMix> wanted) {
+  private static Weighed best(List<Possible> possible, List<WantedMix> wanted, Control control) {
     return possible.stream()
+        .peek(card -> control.requireGoingOn())
         .map(card -> card.roughly(wanted))
         .sorted(Comparator.comparingDouble(Weighed::left))
         .limit(SHORTLIST)

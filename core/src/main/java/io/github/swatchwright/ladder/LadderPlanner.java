@@ -1,6 +1,7 @@
 package io.github.swatchwright.ladder;
 
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.Optional;
 
@@ -29,19 +30,32 @@ public final class LadderPlanner {
    * Plans the ladder that a painter would mix: the one that costs least by the prices of {@code
    * core/docs/ladders.md}.
    *
+   * @throws NoLadderException when no ladder gets steadily lighter or darker in visible steps; it
+   *     holds the requests that would do instead, where any does
    * @throws IllegalArgumentException when the ends are one shade or as light as each other, a paint
-   *     isn't on the shelf or can't be computed with, the largest pot isn't enough for a pass, or
-   *     no ladder gets steadily lighter or darker in visible steps; the message says what would do
-   *     instead, where anything does
+   *     isn't on the shelf or can't be computed with, or the largest pot isn't enough for a pass
    */
   public Ladder plan(LadderRequest request) {
-    LadderPlanning planning = new LadderPlanning(request, optics, light);
+    return planned(request, Control.PLAIN);
+  }
+
+  /**
+   * The same, stopped and watched by a control.
+   *
+   * @throws java.util.concurrent.CancellationException when it was stopped
+   */
+  public Ladder plan(LadderRequest request, Control control) {
+    return control.onOwnThreads(own -> planned(request, own));
+  }
+
+  private Ladder planned(LadderRequest request, Control control) {
+    LadderPlanning planning = new LadderPlanning(request, optics, light, control);
     Optional<PlannedPots> found = planning.cheapest();
-    return found
-        .map(pots -> new LadderWriter(request, optics, light, pots).ladder())
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    new LadderRefusal(request, optics, light).text(planning)));
+    if (found.isEmpty()) {
+      throw new LadderRefusal(request, optics, light, control).of(planning);
+    }
+    Ladder ladder = new LadderWriter(request, optics, light, found.get()).ladder();
+    control.progress().reached(1);
+    return ladder;
   }
 }

@@ -3,6 +3,7 @@ package io.github.swatchwright.ladder;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -29,10 +30,13 @@ final class LadderPlanning {
   private final List<Shade> shades;
   private final List<Lab> colours;
   private final CoverageSolver solver;
+  private final Control control;
   private boolean monotone;
 
   /** Checks the ends, and puts the shades in order. */
-  LadderPlanning(LadderRequest request, ShelfOptics optics, TristimulusWeights light) {
+  LadderPlanning(
+      LadderRequest request, ShelfOptics optics, TristimulusWeights light, Control control) {
+    this.control = control;
     this.request = request;
     this.optics = optics;
     this.light = light;
@@ -141,6 +145,7 @@ final class LadderPlanning {
                 .mapToObj(place -> paints.mix(path.at(place)))
                 .toList());
     for (int round = 0; round < ROUNDS; round++) {
+      control.requireGoingOn();
       checkPots(needs);
       PotAims aims = new PotAims(path, request.pot(), needs, from(), to(), straight, first);
       if (aims.step() < LadderCost.TOLD_APART) {

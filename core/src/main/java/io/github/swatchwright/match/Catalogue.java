@@ -4,7 +4,7 @@ import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.mix.Progress;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.optics.OpticalConstants;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
@@ -92,15 +92,16 @@ public final class Catalogue {
    * @param mostPaints the most paints in a recipe, 1 to 3
    * @param mostDrops the most drops in a recipe, 1 to 40
    * @param count how many paints to propose, 1 to {@value #MOST_PROPOSED}
-   * @param progress receives the share done
+   * @param control threads, time, cancelling and progress
+   * @throws java.util.concurrent.CancellationException when it was stopped
    */
   public Reinforcement best(
-      List<Swatch> targets, int mostPaints, int mostDrops, int count, Progress progress) {
+      List<Swatch> targets, int mostPaints, int mostDrops, int count, Control control) {
     Require.within("number of targets", targets.size(), 1, 1000);
     Require.within("paints", mostPaints, 1, 3);
     Require.within("max-drops", mostDrops, 1, MatchRequest.LARGEST_DROPS);
     Require.within("count", count, 1, MOST_PROPOSED);
-    return new Run(targets, mostPaints, mostDrops, progress).best(count);
+    return control.onOwnThreads(own -> new Run(targets, mostPaints, mostDrops, own).best(count));
   }
 
   /** A paint that was looked at: what a drop of it brings, and the targets' ΔE00 with it. */
@@ -131,16 +132,16 @@ public final class Catalogue {
     private final List<Lab> targets;
     private final int mostPaints;
     private final int mostDrops;
-    private final Progress progress;
+    private final Control control;
     private final Viewing viewing = new Viewing(light, shelf.surface());
     private final Map<Medium, List<PaintOptics>> byMedium = new EnumMap<>(Medium.class);
     private final List<Addition.Nearest> nearest = new ArrayList<>();
 
-    private Run(List<Swatch> targets, int mostPaints, int mostDrops, Progress progress) {
+    private Run(List<Swatch> targets, int mostPaints, int mostDrops, Control control) {
       this.targets = targets.stream().map(target -> target.labUnder(light)).toList();
       this.mostPaints = mostPaints;
       this.mostDrops = mostDrops;
-      this.progress = progress;
+      this.control = control;
       for (PaintOptics paint : shelf.paints()) {
         if (choice.admits(paint.paint())) {
           byMedium.computeIfAbsent(paint.paint().medium(), medium -> new ArrayList<>()).add(paint);
@@ -151,6 +152,7 @@ public final class Catalogue {
     private Reinforcement best(int count) {
       List<Reach> without = new ArrayList<>();
       for (Lab target : targets) {
+        control.requireGoingOn();
         Addition.Nearest best =
             byMedium.values().stream()
                 .map(paints -> nearest(paints, target))
@@ -168,8 +170,9 @@ public final class Catalogue {
       List<Addition> additions = new ArrayList<>();
       List<Screened> finalists = finalists(screened);
       for (Screened finalist : finalists) {
+        control.requireGoingOn();
         additions.add(addition(finalist.paint));
-        progress.reached(0.8 + 0.2 * additions.size() / finalists.size());
+        control.progress().reached(0.8 + 0.2 * additions.size() / finalists.size());
       }
       additions.sort(Comparator.comparingDouble(Addition::meanDeltaE00));
       return new Reinforcement(
@@ -234,6 +237,7 @@ public final class Catalogue {
                       new SearchSpace(paints, viewing, mostPaints, mostDrops), targets, without)));
       List<Screened> screened = new ArrayList<>();
       for (int start = 0; start < others.size(); start += PORTION) {
+        control.requireGoingOn();
         List<Paint> portion = others.subList(start, Math.min(start + PORTION, others.size()));
         screened.addAll(
             IntStream.range(0, portion.size())
@@ -241,7 +245,7 @@ public final class Catalogue {
                 .mapToObj(i -> screen(portion.get(i), screenings))
                 .flatMap(Optional::stream)
                 .toList());
-        progress.reached(0.8 * (start + portion.size()) / others.size());
+        control.progress().reached(0.8 * (start + portion.size()) / others.size());
       }
       return screened;
     }

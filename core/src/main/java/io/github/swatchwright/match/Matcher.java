@@ -2,10 +2,10 @@ package io.github.swatchwright.match;
 
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.search.Batch;
 import io.github.swatchwright.search.ExhaustiveSearch;
@@ -65,7 +65,7 @@ public final class Matcher {
    *     alone that were begun until then ({@link MatchResult#request} says which)
    * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
    */
-  public List<MatchResult> matchAll(List<MatchRequest> requests, SearchControl control) {
+  public List<MatchResult> matchAll(List<MatchRequest> requests, Control control) {
     return matchAll(requests, control, result -> {});
   }
 
@@ -76,7 +76,7 @@ public final class Matcher {
    *     any of the threads
    */
   public List<MatchResult> matchAll(
-      List<MatchRequest> requests, SearchControl control, Consumer<MatchResult> found) {
+      List<MatchRequest> requests, Control control, Consumer<MatchResult> found) {
     List<MatchRequest> all = List.copyOf(requests);
     return Batch.run(all.size(), (target, own) -> match(all.get(target), own), control, found);
   }
@@ -88,7 +88,7 @@ public final class Matcher {
    *     choose from, or a pot is of another medium than the one asked for
    */
   public MatchResult match(MatchRequest request) {
-    return match(request, SearchControl.PLAIN);
+    return match(request, Control.PLAIN);
   }
 
   /**
@@ -96,7 +96,7 @@ public final class Matcher {
    *
    * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
    */
-  public MatchResult match(MatchRequest request, SearchControl control) {
+  public MatchResult match(MatchRequest request, Control control) {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Ingredients ingredients = Ingredients.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));

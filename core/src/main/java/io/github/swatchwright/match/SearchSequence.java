@@ -1,8 +1,8 @@
 package io.github.swatchwright.match;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchOutcome;
 import io.github.swatchwright.search.SearchSpace;
@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class SearchSequence {
   private final Lab target;
-  private final SearchControl control;
+  private final Control control;
   private final long end;
   private final int planned;
   private final List<Recipe> recipes = new ArrayList<>();
@@ -31,7 +31,7 @@ final class SearchSequence {
    * @param control time limit, cancelling and progress of all searches together
    * @param planned how many searches there will be, at least 1
    */
-  SearchSequence(Lab target, SearchControl control, int planned) {
+  SearchSequence(Lab target, Control control, int planned) {
     this.target = target;
     this.control = control;
     this.planned = planned;
@@ -42,7 +42,7 @@ final class SearchSequence {
   void run(RecipeSearch search, SearchSpace space, int count) {
     Duration left = Duration.ofNanos(Math.max(0, end - System.nanoTime()));
     int before = done;
-    SearchControl one =
+    Control one =
         control
             .withLongest(left)
             .withProgress(share -> control.progress().reached((before + share) / planned));

@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Progress;
-import io.github.swatchwright.mix.SearchControl;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ import java.util.function.Consumer;
  */
 public final class Batch<R> {
   private final Task<R> task;
-  private final SearchControl control;
+  private final Control control;
   private final Consumer<R> found;
   private final long end;
   private final AtomicInteger next = new AtomicInteger();
@@ -38,10 +38,10 @@ public final class Batch<R> {
      * @param target number of the target, from 0
      * @param control threads, time and cancelling of this target's work
      */
-    R of(int target, SearchControl control);
+    R of(int target, Control control);
   }
 
-  private Batch(int targets, Task<R> task, SearchControl control, Consumer<R> found) {
+  private Batch(int targets, Task<R> task, Control control, Consumer<R> found) {
     this.task = task;
     this.control = control;
     this.found = found;
@@ -60,8 +60,7 @@ public final class Batch<R> {
    * @return the results in the order of the targets; of those alone that were begun when the batch
    *     was stopped
    */
-  public static <R> List<R> run(
-      int targets, Task<R> task, SearchControl control, Consumer<R> found) {
+  public static <R> List<R> run(int targets, Task<R> task, Control control, Consumer<R> found) {
     return new Batch<>(targets, task, control, found).run();
   }
 

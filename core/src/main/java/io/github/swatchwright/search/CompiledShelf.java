@@ -2,7 +2,7 @@ package io.github.swatchwright.search;
 
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.spectrum.Bands;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -125,7 +125,7 @@ public final class CompiledShelf {
    * @param count the most recipes to return, at least 1
    */
   public List<Candidate> nearest(Lab target, int count) {
-    return search(target, count, SearchControl.PLAIN).candidates();
+    return search(target, count, Control.PLAIN).candidates();
   }
 
   /**
@@ -134,7 +134,7 @@ public final class CompiledShelf {
    * @param target the wanted colour, relative to the white of the space's light
    * @param count the most recipes to return, at least 1
    */
-  public SearchOutcome search(Lab target, int count, SearchControl control) {
+  public SearchOutcome search(Lab target, int count, Control control) {
     Require.within("count", count, 1, Integer.MAX_VALUE);
     if (!tables.withinRange) {
       List<Candidate> all = new ExhaustiveSearch().nearest(space, target, count);

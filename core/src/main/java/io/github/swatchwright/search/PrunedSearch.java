@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Medium;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -31,7 +31,7 @@ public final class PrunedSearch implements RecipeSearch {
   }
 
   @Override
-  public SearchOutcome search(SearchSpace space, Lab target, int count, SearchControl control) {
+  public SearchOutcome search(SearchSpace space, Lab target, int count, Control control) {
     return compiled(space).search(target, count, control);
   }
 

@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import java.util.List;
 
 /**
@@ -27,7 +27,7 @@ public interface RecipeSearch {
    * The same, stopped and watched as the control says. A search that can't be stopped runs to its
    * end.
    */
-  default SearchOutcome search(SearchSpace space, Lab target, int count, SearchControl control) {
+  default SearchOutcome search(SearchSpace space, Lab target, int count, Control control) {
     List<Candidate> found = nearest(space, target, count);
     control.progress().reached(1);
     return new SearchOutcome(found, true, found.isEmpty() ? 0 : found.get(0).deltaE00());

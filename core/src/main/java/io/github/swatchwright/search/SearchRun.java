@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 
 /** One search under way, shared by its threads. */
 final class SearchRun {
@@ -11,7 +11,7 @@ final class SearchRun {
   final Lab target;
   final TargetMap map;
   final BestCandidates best;
-  private final SearchControl control;
+  private final Control control;
   private final long start = System.nanoTime();
   private final long longest;
   private volatile boolean stopped;
@@ -22,7 +22,7 @@ final class SearchRun {
   private double done;
   private double lastReported = -1;
 
-  SearchRun(TargetMap map, BestCandidates best, SearchControl control) {
+  SearchRun(TargetMap map, BestCandidates best, Control control) {
     target = map.target();
     this.map = map;
     this.best = best;

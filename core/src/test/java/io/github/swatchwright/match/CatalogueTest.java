@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.ShelfOptics;
-import io.github.swatchwright.mix.Progress;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Medium;
@@ -31,7 +31,7 @@ class CatalogueTest {
 
   private static Reinforcement best(Shelf catalogue, Shelf shelf, List<Swatch> targets) {
     return Catalogue.of(catalogue, ShelfOptics.estimate(shelf), D65)
-        .best(targets, 3, DROPS, 3, Progress.UNHEARD);
+        .best(targets, 3, DROPS, 3, Control.PLAIN);
   }
 
   /** A second way: the exact search with every paint of the catalogue, one after another. */
@@ -98,7 +98,12 @@ class CatalogueTest {
     List<Double> heard = new ArrayList<>();
     Reinforcement found =
         Catalogue.of(Shelf.of("offered", offered), ShelfOptics.estimate(shelf), D65)
-            .best(InventedCatalogue.targets(shelf, more, 3, 1), 2, DROPS, 5, heard::add);
+            .best(
+                InventedCatalogue.targets(shelf, more, 3, 1),
+                2,
+                DROPS,
+                5,
+                Control.PLAIN.withProgress(heard::add));
     assertThat(found.tried()).isEqualTo(1);
     assertThat(found.additions()).hasSize(1);
     assertThat(found.targets()).hasSize(3);
@@ -114,13 +119,13 @@ class CatalogueTest {
     Shelf shelf = InventedCatalogue.of("shelf", 3, 1);
     Catalogue catalogue = Catalogue.of(shelf, ShelfOptics.estimate(shelf), D65);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> catalogue.best(List.of(), 3, 12, 3, Progress.UNHEARD))
+        .isThrownBy(() -> catalogue.best(List.of(), 3, 12, 3, Control.PLAIN))
         .withMessage("number of targets is 0, must be within [1, 1000]");
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
                 catalogue.best(
-                    List.of(new Swatch.OfLab(Lab.ofD65(50, 0, 0))), 4, 12, 3, Progress.UNHEARD))
+                    List.of(new Swatch.OfLab(Lab.ofD65(50, 0, 0))), 4, 12, 3, Control.PLAIN))
         .withMessage("paints is 4, must be within [1, 3]");
   }
 }

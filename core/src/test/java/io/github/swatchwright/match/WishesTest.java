@@ -9,10 +9,10 @@ import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.optics.Film;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Bottle;
@@ -278,14 +278,14 @@ class WishesTest {
     List<Double> heard = new ArrayList<>();
     List<MatchRequest> requests = List.of(RUST, RUST.withMostPaints(1), RUST.withMostDrops(3));
     List<MatchResult> results =
-        MATCHER.matchAll(requests, SearchControl.PLAIN.withThreads(2).withProgress(heard::add));
+        MATCHER.matchAll(requests, Control.PLAIN.withThreads(2).withProgress(heard::add));
     for (int i = 0; i < 3; i++) {
       assertThat(results.get(i).recipes())
           .extracting(RankedRecipe::recipe)
           .isEqualTo(recipes(requests.get(i)).stream().map(RankedRecipe::recipe).toList());
     }
     assertThat(heard).isSorted().last().isEqualTo(1.0);
-    assertThat(MATCHER.matchAll(List.of(), SearchControl.PLAIN)).isEmpty();
+    assertThat(MATCHER.matchAll(List.of(), Control.PLAIN)).isEmpty();
   }
 
   @Test
@@ -295,7 +295,7 @@ class WishesTest {
     List<MatchResult> results =
         MATCHER.matchAll(
             requests,
-            SearchControl.PLAIN.withThreads(2).withCancelled(() -> heard.size() >= 3),
+            Control.PLAIN.withThreads(2).withCancelled(() -> heard.size() >= 3),
             heard::add);
     assertThat(results).hasSizeBetween(3, 5).hasSameSizeAs(heard);
     assertThat(results.get(0).complete()).isTrue();
@@ -307,10 +307,9 @@ class WishesTest {
     assertThat(whole.complete()).isTrue();
     assertThat(whole.provenGap()).isZero();
     Wishes few = Wishes.NONE.preferring(Preference.FEWER_PAINTS);
-    for (SearchControl stopped :
+    for (Control stopped :
         List.of(
-            SearchControl.PLAIN.withLongest(Duration.ZERO),
-            SearchControl.PLAIN.withCancelled(() -> true))) {
+            Control.PLAIN.withLongest(Duration.ZERO), Control.PLAIN.withCancelled(() -> true))) {
       MatchResult result = MATCHER.match(RUST.withWishes(few), stopped);
       assertThat(result.complete()).isFalse();
       assertThat(result.recipes()).isNotEmpty();

@@ -11,9 +11,9 @@ import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.match.RankedRecipe;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.mix.SearchControl;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -61,7 +61,7 @@ class RecipesAskedOtherwiseTest {
     }
   }
 
-  private static final SearchControl ONE_THREAD = SearchControl.PLAIN.withThreads(1);
+  private static final Control ONE_THREAD = Control.PLAIN.withThreads(1);
 
   private static final List<Asked> ASKED =
       IntStream.range(0, DEAR).mapToObj(seed -> new Asked(new Random(seed))).toList();
@@ -173,7 +173,7 @@ class RecipesAskedOtherwiseTest {
   void theNumberOfThreads() {
     each(
         (asked, random) ->
-            assertThat(asked.matcher.match(asked.request, SearchControl.PLAIN.withThreads(16)))
+            assertThat(asked.matcher.match(asked.request, Control.PLAIN.withThreads(16)))
                 .isEqualTo(asked.result));
   }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.mix.SearchControl;
+import io.github.swatchwright.mix.Control;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -36,7 +36,7 @@ class CompiledShelfTest {
       List<Candidate> one = CompiledShelf.of(SPACE).nearest(target, 40);
       for (int threads : new int[] {2, 4, 7}) {
         CompiledShelf shelf = CompiledShelf.of(SPACE);
-        SearchControl control = SearchControl.PLAIN.withThreads(threads);
+        Control control = Control.PLAIN.withThreads(threads);
         assertThat(shelf.search(target, 40, control).candidates()).isEqualTo(one);
         assertThat(shelf.search(target, 40, control).candidates()).isEqualTo(one);
       }
@@ -56,7 +56,7 @@ class CompiledShelfTest {
         for (int i = 0; i < targets.size(); i++) {
           Lab target = targets.get(i);
           // Searches of one and of several threads, all on the same shelf.
-          SearchControl control = SearchControl.PLAIN.withThreads(1 + (i + round) % 4);
+          Control control = Control.PLAIN.withThreads(1 + (i + round) % 4);
           calls.add(() -> shelf.search(target, 20, control).candidates());
         }
       }
@@ -79,7 +79,7 @@ class CompiledShelfTest {
         Batch.run(
             targets.size(),
             (target, control) -> shelf.search(targets.get(target), 10, control),
-            SearchControl.PLAIN.withThreads(3).withProgress(shares::add),
+            Control.PLAIN.withThreads(3).withProgress(shares::add),
             heard::add);
     for (int i = 0; i < targets.size(); i++) {
       assertThat(outcomes.get(i).complete()).isTrue();
@@ -100,13 +100,12 @@ class CompiledShelfTest {
               begun.add(target);
               return target;
             },
-            SearchControl.PLAIN.withThreads(3).withCancelled(() -> begun.size() >= 20),
+            Control.PLAIN.withThreads(3).withCancelled(() -> begun.size() >= 20),
             result -> {});
     assertThat(results).isSorted().hasSameElementsAs(begun);
     // Each thread may have begun one while another was counted.
     assertThat(begun.size()).isBetween(20, 23);
-    assertThat(Batch.run(0, (target, control) -> target, SearchControl.PLAIN, result -> {}))
-        .isEmpty();
+    assertThat(Batch.run(0, (target, control) -> target, Control.PLAIN, result -> {})).isEmpty();
   }
 
   @Test
@@ -114,8 +113,7 @@ class CompiledShelfTest {
     for (int threads : new int[] {1, 3}) {
       Thread.currentThread().interrupt();
       SearchOutcome outcome =
-          CompiledShelf.of(SPACE)
-              .search(OUT_OF_REACH, 10, SearchControl.PLAIN.withThreads(threads));
+          CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, Control.PLAIN.withThreads(threads));
       assertThat(Thread.interrupted()).isTrue();
       assertThat(outcome.complete()).isFalse();
       assertThat(outcome.candidates()).hasSize(10);
@@ -125,7 +123,7 @@ class CompiledShelfTest {
   @Test
   void aSearchThatIsStoppedAnywhereNeverClaimsTooMuch() {
     for (Lab target : targets(6)) {
-      SearchOutcome whole = CompiledShelf.of(SPACE).search(target, 10, SearchControl.PLAIN);
+      SearchOutcome whole = CompiledShelf.of(SPACE).search(target, 10, Control.PLAIN);
       double best = whole.candidates().get(0).deltaE00();
       assertThat(whole.complete()).isTrue();
       assertThat(whole.provenBound()).isEqualTo(best);
@@ -135,8 +133,8 @@ class CompiledShelfTest {
       for (int asked = 1; asked < 3000; asked += asked / 4 + 1) {
         int most = asked;
         AtomicInteger count = new AtomicInteger();
-        SearchControl control =
-            SearchControl.PLAIN
+        Control control =
+            Control.PLAIN
                 .withThreads(1 + asked % 2)
                 .withCancelled(() -> count.incrementAndGet() >= most);
         CompiledShelf shelf = asked % 3 == 0 ? used : CompiledShelf.of(SPACE);
@@ -167,7 +165,7 @@ class CompiledShelfTest {
               .search(
                   OUT_OF_REACH,
                   10,
-                  SearchControl.PLAIN.withCancelled(() -> count.incrementAndGet() >= most));
+                  Control.PLAIN.withCancelled(() -> count.incrementAndGet() >= most));
       if (!outcome.complete()) {
         proven = Math.max(proven, outcome.provenBound());
       }
@@ -178,8 +176,7 @@ class CompiledShelfTest {
   @Test
   void noTimeGivesTheBestSingleAndNoProof() {
     SearchOutcome outcome =
-        CompiledShelf.of(SPACE)
-            .search(OUT_OF_REACH, 10, SearchControl.PLAIN.withLongest(Duration.ZERO));
+        CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, Control.PLAIN.withLongest(Duration.ZERO));
     assertThat(outcome.complete()).isFalse();
     assertThat(outcome.provenBound()).isZero();
     assertThat(outcome.candidates()).hasSize(10);
@@ -189,7 +186,7 @@ class CompiledShelfTest {
   @Test
   void progressNeverFallsAndEndsAtOne() {
     List<Double> shares = Collections.synchronizedList(new ArrayList<>());
-    SearchControl control = SearchControl.PLAIN.withThreads(2).withProgress(shares::add);
+    Control control = Control.PLAIN.withThreads(2).withProgress(shares::add);
     CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, control);
     assertThat(shares).isSorted().hasSizeGreaterThan(10).last().isEqualTo(1.0);
     assertThat(shares).allMatch(share -> share >= 0 && share <= 1);
@@ -199,10 +196,10 @@ class CompiledShelfTest {
   void nonsenseIsRefused() {
     CompiledShelf shelf = CompiledShelf.of(SPACE);
     assertThatThrownBy(() -> shelf.nearest(OUT_OF_REACH, 0)).hasMessageContaining("count");
-    assertThatThrownBy(() -> SearchControl.PLAIN.withThreads(0)).hasMessageContaining("threads");
-    assertThat(SearchControl.PLAIN.withLongest(Duration.ofDays(1000)).longest())
-        .isEqualTo(SearchControl.UNLIMITED);
-    assertThatThrownBy(() -> SearchControl.PLAIN.withLongest(Duration.ofSeconds(-1)))
+    assertThatThrownBy(() -> Control.PLAIN.withThreads(0)).hasMessageContaining("threads");
+    assertThat(Control.PLAIN.withLongest(Duration.ofDays(1000)).longest())
+        .isEqualTo(Control.UNLIMITED);
+    assertThatThrownBy(() -> Control.PLAIN.withLongest(Duration.ofSeconds(-1)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("longest");
   }
