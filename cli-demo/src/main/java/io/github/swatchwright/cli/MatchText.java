@@ -50,7 +50,7 @@ record MatchText(Output output, Illuminant light) {
     if (!result.leftOut().isEmpty()) {
       output.line("");
       output.line("Not used:");
-      result.leftOut().forEach(reason -> output.line("  %s", reason));
+      result.leftOut().forEach(paint -> output.line("  %s", paint.text()));
     }
   }
 
@@ -71,7 +71,7 @@ record MatchText(Output output, Illuminant light) {
         reach.nearestDeltaE00());
     output.line(
         "The target is %s than it (ΔL′ %+.1f, ΔC′ %+.1f, ΔH′ %+.1f).",
-        String.join(" and ", reach.directions()),
+        String.join(" and ", reach.words()),
         reach.missing().deltaL(),
         reach.missing().deltaC(),
         reach.missing().deltaH());

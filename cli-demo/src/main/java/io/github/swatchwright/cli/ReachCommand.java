@@ -115,9 +115,7 @@ final class ReachCommand implements Command {
     for (int i = 0; i < result.targets().size(); i++) {
       Reach reach = result.withoutIt().get(i);
       String missing =
-          reach.withinReach()
-              ? "within reach"
-              : "missing: " + String.join(", ", reach.directions());
+          reach.withinReach() ? "within reach" : "missing: " + String.join(", ", reach.words());
       output.line(
           "%s%s  nearest ΔE00 %.1f, %s",
           output.block(result.targets().get(i)),

@@ -190,7 +190,7 @@ final class ShelfCommand implements Command {
         output,
         () -> JsonResult.of(report, shared.light()),
         () -> {
-          report.problems().forEach(problem -> output.line("Note: %s.", problem));
+          report.problems().forEach(problem -> output.line("Note: %s.", problem.text()));
           output.line("%s written to %s.", Words.count(report.paints().size(), "paint"), file);
         });
   }
@@ -283,7 +283,7 @@ final class ShelfCommand implements Command {
     output.line(
         "Coats: how many whole ones hide black and white, computed (contrast ratio 0.98: over black"
             + " it reflects 98 % of what it does over white).");
-    report.problems().forEach(problem -> output.line("Note: %s.", problem));
+    report.problems().forEach(problem -> output.line("Note: %s.", problem.text()));
   }
 
   private static String coats(OptionalDouble coats) {

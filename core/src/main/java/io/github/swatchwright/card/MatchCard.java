@@ -9,6 +9,7 @@ import io.github.swatchwright.card.CardPart.Note;
 import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.match.AcrossLights;
+import io.github.swatchwright.match.LeftOutPaint;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
@@ -156,11 +157,11 @@ final class MatchCard {
             Locale.ROOT,
             "The nearest mix of these paints is ΔE00 %.1f away. The target is %s.",
             reach.nearestDeltaE00(),
-            String.join(" and ", reach.directions())));
+            String.join(" and ", reach.words())));
   }
 
   private void leftOut() {
-    List<String> reasons = result.leftOut();
+    List<String> reasons = result.leftOut().stream().map(LeftOutPaint::text).toList();
     reasons.stream()
         .limit(MOST_LEFT_OUT)
         .forEach(reason -> blocks.add(new Note("Not used", Label.sentence(reason + "."))));

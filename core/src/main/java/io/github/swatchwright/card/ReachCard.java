@@ -49,7 +49,7 @@ final class ReachCard {
                   reach.nearestDeltaE00(),
                   reach.withinReach()
                       ? "within reach"
-                      : "missing: " + String.join(", ", reach.directions()))));
+                      : "missing: " + String.join(", ", reach.words()))));
     }
     parts.add(new Section("", "Wanted", List.of(new Lines(wanted))));
     int number = 1;

@@ -6,6 +6,7 @@ import io.github.swatchwright.card.CardPart.Lines;
 import io.github.swatchwright.card.CardPart.Section;
 import io.github.swatchwright.card.CardPart.Sentence;
 import io.github.swatchwright.coat.HidingCoats;
+import io.github.swatchwright.estimate.ShelfProblem;
 import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Paint;
@@ -38,7 +39,11 @@ final class ShelfCard {
             List.of(new Lines(report.paints().stream().map(ShelfCard::line).toList()))));
     reach.ifPresent(known -> parts.add(reach(known)));
     if (!report.problems().isEmpty()) {
-      parts.add(new Section("", "To look at", sentences(report.problems())));
+      parts.add(
+          new Section(
+              "",
+              "To look at",
+              sentences(report.problems().stream().map(ShelfProblem::text).toList())));
     }
     parts.add(Sayings.lamp(light));
     int paints = report.paints().size();

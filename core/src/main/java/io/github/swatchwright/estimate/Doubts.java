@@ -1,6 +1,5 @@
 package io.github.swatchwright.estimate;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Finish;
@@ -16,7 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What is hard to believe in a paint's data, one sentence each. The paint is used all the same. */
+/** What is hard to believe in a paint's data. The paint is used all the same. */
 final class Doubts {
   /**
    * A figure for hiding is doubted when it is this many sd away from what is usual for such paint.
@@ -47,7 +46,7 @@ final class Doubts {
    * @param surface the surface that it was estimated under
    * @param statedSurface the surface that its shelf states
    */
-  static List<String> of(
+  static List<ShelfProblem> of(
       PaintOptics optics, Saunderson surface, Optional<Saunderson> statedSurface) {
     Paint paint = optics.paint();
     List<String> doubts = new ArrayList<>();
@@ -83,7 +82,9 @@ final class Doubts {
     if (error.isPresent() && error.getAsDouble() > LARGE_ERROR) {
       doubts.add("has a swatch that may be off by " + error.getAsDouble() + ": measure it again");
     }
-    return doubts.stream().map(doubt -> Printable.quoted(paint.name()) + " " + doubt).toList();
+    return doubts.stream()
+        .map(doubt -> ShelfProblem.of(ShelfProblem.Kind.DOUBTFUL, paint.name(), doubt))
+        .toList();
   }
 
   private static boolean isStrengthUnknown(Paint paint, Lab lab) {

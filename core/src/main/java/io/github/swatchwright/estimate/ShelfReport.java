@@ -1,9 +1,9 @@
 package io.github.swatchwright.estimate;
 
-import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.difference.Verdict;
+import io.github.swatchwright.estimate.ShelfProblem.Kind;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.paint.Paint;
@@ -23,9 +23,9 @@ import java.util.OptionalDouble;
  * @param name the shelf's name
  * @param paints its paints, in its order
  * @param problems paints that can't be computed with, paints that look like another of their
- *     medium, and data that are hard to believe; one sentence each
+ *     medium, and data that are hard to believe
  */
-public record ShelfReport(String name, List<Entry> paints, List<String> problems) {
+public record ShelfReport(String name, List<Entry> paints, List<ShelfProblem> problems) {
 
   /**
    * A paint on the shelf.
@@ -47,11 +47,11 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
   public static ShelfReport of(ShelfOptics optics, TristimulusWeights light) {
     HidingPower hidingPower = new HidingPower(new Viewing(light, optics.surface()));
     List<Entry> entries = new ArrayList<>();
-    List<String> problems = new ArrayList<>();
+    List<ShelfProblem> problems = new ArrayList<>();
     for (Paint paint : optics.shelf().paints()) {
       Entry entry = entry(paint, optics, light, hidingPower);
       if (paint.use() != Use.VARNISH && paint.use() != Use.THINNER) {
-        paint.notComputable().ifPresent(problems::add);
+        notComputable(paint).ifPresent(problems::add);
       }
       lookAlike(entry, entries).ifPresent(problems::add);
       if (paint.whyNotComputable().isEmpty()) {
@@ -67,28 +67,34 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
   /** Looks at what is stated alone: colours, and paints that can't be computed with. */
   public static ShelfReport ofLabels(Shelf shelf, TristimulusWeights light) {
     List<Entry> entries = new ArrayList<>();
-    List<String> problems = new ArrayList<>();
+    List<ShelfProblem> problems = new ArrayList<>();
     for (Paint paint : shelf.paints()) {
       Optional<Lab> masstone = paint.masstone().map(swatch -> swatch.labUnder(light));
       entries.add(new Entry(paint, masstone, OptionalDouble.empty()));
-      paint
-          .whyNotComputable()
-          .ifPresent(why -> problems.add(Printable.quoted(paint.name()) + " " + why));
+      notComputable(paint).ifPresent(problems::add);
     }
     problems.addAll(runningShort(shelf));
     return new ShelfReport(shelf.name(), entries, problems);
   }
 
-  private static List<String> runningShort(Shelf shelf) {
+  private static Optional<ShelfProblem> notComputable(Paint paint) {
+    return paint
+        .whyNotComputable()
+        .map(why -> ShelfProblem.of(Kind.NOT_COMPUTABLE, paint.name(), why));
+  }
+
+  private static List<ShelfProblem> runningShort(Shelf shelf) {
     return shelf.paints().stream()
         .filter(paint -> paint.bottle().runsShort())
         .map(
             paint ->
-                String.format(
-                    Locale.ROOT,
-                    "%s runs short: %.1f ml left",
-                    Printable.quoted(paint.name()),
-                    paint.bottle().leftMillilitres().orElse(0)))
+                ShelfProblem.of(
+                    Kind.RUNS_SHORT,
+                    paint.name(),
+                    String.format(
+                        Locale.ROOT,
+                        "runs short: %.1f ml left",
+                        paint.bottle().leftMillilitres().orElse(0))))
         .toList();
   }
 
@@ -106,7 +112,7 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
     return new Entry(paint, masstone, OptionalDouble.of(coats));
   }
 
-  private static Optional<String> lookAlike(Entry entry, List<Entry> earlier) {
+  private static Optional<ShelfProblem> lookAlike(Entry entry, List<Entry> earlier) {
     for (Entry other : earlier) {
       if (other.paint.medium() == entry.paint.medium()
           && other.masstone.isPresent()
@@ -114,12 +120,11 @@ public record ShelfReport(String name, List<Entry> paints, List<String> problems
         double deltaE00 = Ciede2000.deltaE(other.masstone.get(), entry.masstone.get());
         if (Verdict.of(deltaE00) == Verdict.MATCH) {
           return Optional.of(
-              String.format(
-                  Locale.ROOT,
-                  "'%s' looks like '%s': ΔE00 %.2f",
+              ShelfProblem.of(
+                  Kind.LOOKS_ALIKE,
                   entry.paint.name(),
-                  other.paint.name(),
-                  deltaE00));
+                  String.format(
+                      Locale.ROOT, "looks like '%s': ΔE00 %.2f", other.paint.name(), deltaE00)));
         }
       }
     }

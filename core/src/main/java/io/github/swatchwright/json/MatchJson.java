@@ -2,6 +2,7 @@ package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.swatchwright.difference.Verdict;
+import io.github.swatchwright.match.LeftOutPaint;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.match.Reach;
@@ -59,7 +60,8 @@ final class MatchJson {
           json.writeNumberField("weighed", result.weighed());
           json.writeBooleanField("complete", result.complete());
           Rounded.field(json, "provenGap", result.provenGap());
-          JsonOutput.words(json, "leftOut", result.leftOut());
+          JsonOutput.words(
+              json, "leftOut", result.leftOut().stream().map(LeftOutPaint::text).toList());
         });
   }
 
@@ -79,7 +81,7 @@ final class MatchJson {
       return;
     }
     json.writeObjectFieldStart("missing");
-    JsonOutput.words(json, "directions", reach.directions());
+    JsonOutput.words(json, "directions", reach.words());
     Rounded.field(json, "deltaL", reach.missing().deltaL());
     Rounded.field(json, "deltaC", reach.missing().deltaC());
     Rounded.field(json, "deltaH", reach.missing().deltaH());

@@ -1,6 +1,7 @@
 package io.github.swatchwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.swatchwright.estimate.ShelfProblem;
 import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.match.ShelfReach;
 import io.github.swatchwright.paint.Hiding;
@@ -35,7 +36,8 @@ final class ShelfReportJson {
           json.writeStringField("name", report.name());
           json.writeStringField("light", light.name());
           JsonOutput.list(json, "paints", report.paints(), entry -> write(json, entry));
-          JsonOutput.words(json, "problems", report.problems());
+          JsonOutput.words(
+              json, "problems", report.problems().stream().map(ShelfProblem::text).toList());
           if (reach.isPresent()) {
             write(json, reach.get());
           }

@@ -190,7 +190,7 @@ final class LadderPlanning {
         throw new IllegalArgumentException(
             String.format(
                 Locale.ROOT,
-                "max-drops is %d, must be at least %.0f for what rung %d covers",
+                "the largest pot is %d drops, must be at least %.0f for what rung %d covers",
                 request.pot().mostDrops(),
                 Math.ceil(least),
                 i + 1));

@@ -39,7 +39,7 @@ public record PotRule(
   public PotRule {
     Require.positive("use", use);
     Require.within("use", use, 0, 1);
-    Require.within("max-drops", mostDrops, 4, LARGEST_POT);
+    Require.within("drops of the largest pot", mostDrops, 4, LARGEST_POT);
     Require.within("min-drops", leastDrops, 1, mostDrops);
     Require.positive("paint for all of the area in ml", millilitresForAll);
   }

@@ -98,8 +98,8 @@ public final class Catalogue {
   public Reinforcement best(
       List<Swatch> targets, int mostPaints, int mostDrops, int count, Control control) {
     Require.within("number of targets", targets.size(), 1, 1000);
-    Require.within("paints", mostPaints, 1, 3);
-    Require.within("max-drops", mostDrops, 1, MatchRequest.LARGEST_DROPS);
+    Require.within("most paints", mostPaints, 1, 3);
+    Require.within("most drops", mostDrops, 1, MatchRequest.LARGEST_DROPS);
     Require.within("count", count, 1, MOST_PROPOSED);
     return control.onOwnThreads(own -> new Run(targets, mostPaints, mostDrops, own).best(count));
   }

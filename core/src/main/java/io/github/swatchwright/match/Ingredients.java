@@ -3,6 +3,7 @@ package io.github.swatchwright.match;
 import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.match.LeftOutPaint.Reason;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
@@ -19,25 +20,30 @@ import java.util.stream.Stream;
  * The paints of a shelf that a request allows in a recipe, and why others are left out.
  *
  * @param paints the paints
- * @param leftOut a sentence for each paint that can't be used, though nobody asked to leave it out
+ * @param leftOut the paints that can't be used, though nobody asked to leave them out
  */
-record Ingredients(List<PaintOptics> paints, List<String> leftOut) {
+record Ingredients(List<PaintOptics> paints, List<LeftOutPaint> leftOut) {
 
   static Ingredients of(ShelfOptics optics, MatchRequest request) {
     Shelf shelf = optics.shelf();
     PaintChoice wanted = request.choice().on(shelf);
-    List<String> leftOut = new ArrayList<>();
+    List<LeftOutPaint> leftOut = new ArrayList<>();
     shelf.paints().stream()
         .filter(wanted::admits)
-        .forEach(paint -> paint.notComputable().ifPresent(leftOut::add));
+        .forEach(
+            paint ->
+                paint
+                    .whyNotComputable()
+                    .map(why -> LeftOutPaint.of(Reason.NOT_COMPUTABLE, paint.name(), why))
+                    .ifPresent(leftOut::add));
     List<PaintOptics> paints = new ArrayList<>();
     for (PaintOptics each : optics.paints()) {
       Paint paint = each.paint();
       boolean asked = wanted.admits(paint);
       if (asked && isTarget(paint, request) && !wanted.only().contains(paint.name())) {
-        leftOut.add(Printable.quoted(paint.name()) + " is what is to be matched");
+        leftOut.add(LeftOutPaint.of(Reason.IS_TARGET, paint.name(), "is what is to be matched"));
       } else if (asked && paint.dropsLeft() < 1) {
-        leftOut.add(Printable.quoted(paint.name()) + " is used up");
+        leftOut.add(LeftOutPaint.of(Reason.USED_UP, paint.name(), "is used up"));
       } else if (asked) {
         paints.add(each);
       }

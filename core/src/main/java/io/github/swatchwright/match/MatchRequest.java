@@ -54,8 +54,8 @@ public record MatchRequest(
   /** Copies the list; refuses numbers out of range, and a pot named twice. */
   public MatchRequest {
     Objects.requireNonNull(target, "target");
-    Require.within("paints", mostPaints, 1, Recipe.MOST_PAINTS);
-    Require.within("max-drops", mostDrops, 1, LARGEST_DROPS);
+    Require.within("most paints", mostPaints, 1, Recipe.MOST_PAINTS);
+    Require.within("most drops", mostDrops, 1, LARGEST_DROPS);
     Require.within("alternatives", alternatives, 1, LARGEST_ALTERNATIVES);
     Require.within("ratios", ratios, 1, LARGEST_RATIOS);
     pots = List.copyOf(pots);

@@ -31,7 +31,7 @@ public record MatchResult(
     Reach reach,
     boolean complete,
     double provenGap,
-    List<String> leftOut) {
+    List<LeftOutPaint> leftOut) {
   /** Copies the lists. */
   public MatchResult {
     recipes = List.copyOf(recipes);

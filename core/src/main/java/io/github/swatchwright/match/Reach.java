@@ -13,13 +13,13 @@ import java.util.List;
  * @param withinReach whether some recipe comes closer than {@value #LIMIT}
  * @param nearestDeltaE00 the smallest ΔE00 of any recipe
  * @param missing ΔL′, ΔC′ and ΔH′ from the nearest colour to the target
- * @param directions the same in words, the largest first; empty when within reach
+ * @param directions what the difference is called, its largest part first; empty when within reach
  */
 public record Reach(
     boolean withinReach,
     double nearestDeltaE00,
     ColourDifference missing,
-    List<String> directions) {
+    List<Direction> directions) {
 
   /** The ΔE00 from which on a mix is visibly another colour ("close" ends here). */
   public static final double LIMIT = 2;
@@ -37,19 +37,22 @@ public record Reach(
     ColourDifference missing = Ciede2000.STANDARD.compare(nearest, target);
     boolean within = missing.deltaE() <= LIMIT;
     return new Reach(
-        within, missing.deltaE(), missing, within ? List.of() : words(missing, nearest));
+        within, missing.deltaE(), missing, within ? List.of() : named(missing, nearest));
   }
 
-  private static List<String> words(ColourDifference missing, Lab nearest) {
-    List<Direction> named = new ArrayList<>();
-    named.add(new Direction(missing.deltaL(), missing.deltaL() > 0 ? "lighter" : "darker"));
-    named.add(new Direction(missing.deltaC(), missing.deltaC() > 0 ? "more chromatic" : "greyer"));
-    named.add(new Direction(missing.deltaH(), HueWord.towards(nearest, missing.deltaH() > 0)));
+  private static List<Direction> named(ColourDifference missing, Lab nearest) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part(missing.deltaL(), missing.deltaL() > 0 ? Direction.LIGHTER : Direction.DARKER));
+    parts.add(
+        new Part(
+            missing.deltaC(), missing.deltaC() > 0 ? Direction.MORE_CHROMATIC : Direction.GREYER));
+    parts.add(new Part(missing.deltaH(), HueWord.towards(nearest, missing.deltaH() > 0)));
     double whole = Math.hypot(missing.deltaL(), Math.hypot(missing.deltaC(), missing.deltaH()));
-    return named.stream()
-        .filter(direction -> Math.abs(direction.size) >= NAMED_SHARE * whole)
+    return parts.stream()
+        .filter(part -> Math.abs(part.size) >= NAMED_SHARE * whole)
         .sorted((a, b) -> Double.compare(Math.abs(b.size), Math.abs(a.size)))
-        .map(direction -> direction.word)
+        .map(Part::direction)
         .toList();
   }
 
@@ -57,7 +60,12 @@ public record Reach(
    * One component of the difference.
    *
    * @param size signed, in CIELAB units
-   * @param word what to call it
+   * @param direction what it is called
    */
-  private record Direction(double size, String word) {}
+  private record Part(double size, Direction direction) {}
+
+  /** The directions in words, such as {@code lighter}, in their order. */
+  public List<String> words() {
+    return directions.stream().map(Direction::words).toList();
+  }
 }

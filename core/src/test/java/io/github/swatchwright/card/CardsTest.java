@@ -16,6 +16,7 @@ import io.github.swatchwright.ladder.LadderPlanner;
 import io.github.swatchwright.ladder.LadderRequest;
 import io.github.swatchwright.ladder.Shade;
 import io.github.swatchwright.ladder.Subject;
+import io.github.swatchwright.match.LeftOutPaint;
 import io.github.swatchwright.match.MatchRequest;
 import io.github.swatchwright.match.MatchResult;
 import io.github.swatchwright.match.Matcher;
@@ -108,7 +109,9 @@ class CardsTest {
         found.reach(),
         found.complete(),
         found.provenGap(),
-        List.of(HostileShelf.ENDLESS));
+        List.of(
+            new LeftOutPaint(
+                LeftOutPaint.Reason.USED_UP, HostileShelf.ENDLESS, HostileShelf.ENDLESS)));
   }
 
   private static Card correction() {

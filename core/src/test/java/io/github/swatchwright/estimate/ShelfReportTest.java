@@ -27,7 +27,10 @@ class ShelfReportTest {
   private static List<String> problems(Paint... paints) {
     return ShelfReport.of(
             ShelfOptics.estimate(Shelf.of("bench", List.of(paints))), TristimulusWeights.D65)
-        .problems();
+        .problems()
+        .stream()
+        .map(ShelfProblem::text)
+        .toList();
   }
 
   @Test
@@ -66,6 +69,7 @@ class ShelfReportTest {
             "bench", List.of(paint("Soot", 15, 0, 0)), Optional.of(new Saunderson(0.04, 0.4)));
 
     assertThat(ShelfReport.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65).problems())
+        .extracting(ShelfProblem::text)
         .containsExactly(
             "'Soot' is darker than the surface that the shelf states, k1 = 0.04: the whole shelf is"
                 + " computed with k1 = 0.0172 instead");

@@ -117,6 +117,10 @@ class StatementsAreMetTest {
   }
 
   private static List<String> doubts(Paint paint) {
-    return ShelfReport.of(alone(paint, Optional.empty()), TristimulusWeights.D65).problems();
+    return ShelfReport.of(alone(paint, Optional.empty()), TristimulusWeights.D65)
+        .problems()
+        .stream()
+        .map(ShelfProblem::text)
+        .toList();
   }
 }

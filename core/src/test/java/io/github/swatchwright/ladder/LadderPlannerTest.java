@@ -160,7 +160,15 @@ class LadderPlannerTest {
     assertThatThrownBy(() -> PLANNER.plan(request))
         .hasMessageMatching(
             "no 8 rungs between these ends get steadily lighter in whole drops, by steps that are"
-                + " told apart; these would do: .*\\d rungs");
+                + " told apart; these would do: .*\\d rungs")
+        .isInstanceOfSatisfying(
+            NoLadderException.class,
+            refusal -> {
+              assertThat(refusal.reason()).isEqualTo(NoLadderException.Reason.STEPS_TOO_SMALL);
+              assertThat(refusal.instead())
+                  .isNotEmpty()
+                  .allSatisfy(other -> assertThat(PLANNER.plan(other).rungs()).isNotEmpty());
+            });
   }
 
   @Test
@@ -207,7 +215,7 @@ class LadderPlannerTest {
     assertThat(large.rungs().get(0).potDrops()).isGreaterThanOrEqualTo(26.6 / 0.9);
     assertThatThrownBy(
             () -> PLANNER.plan(request.withPot(PotRule.onePot().withMillilitresForAll(10))))
-        .hasMessage("max-drops is 40, must be at least 247 for what rung 1 covers");
+        .hasMessage("the largest pot is 40 drops, must be at least 247 for what rung 1 covers");
   }
 
   @Test

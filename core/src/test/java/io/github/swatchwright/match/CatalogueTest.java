@@ -126,6 +126,6 @@ class CatalogueTest {
             () ->
                 catalogue.best(
                     List.of(new Swatch.OfLab(Lab.ofD65(50, 0, 0))), 4, 12, 3, Control.PLAIN))
-        .withMessage("paints is 4, must be within [1, 3]");
+        .withMessage("most paints is 4, must be within [1, 3]");
   }
 }

@@ -87,6 +87,7 @@ class MatcherTest {
   @Test
   void effectPaintsAreLeftOutAndSaidSo() {
     assertThat(MATCHER.match(MatchRequest.of(RUST)).leftOut())
+        .extracting(LeftOutPaint::text)
         .containsExactly("'Bell brass' is metallic, which the model doesn't hold for");
   }
 
@@ -96,7 +97,7 @@ class MatcherTest {
     Reach reach = MATCHER.match(MatchRequest.of(neon)).reach();
     assertThat(reach.withinReach()).isFalse();
     assertThat(reach.nearestDeltaE00()).isGreaterThan(10);
-    assertThat(reach.directions()).contains("more chromatic");
+    assertThat(reach.words()).contains("more chromatic");
     assertThat(reach.missing().deltaC()).isPositive();
   }
 
@@ -111,7 +112,7 @@ class MatcherTest {
         .withMessageContaining("no paint is left to choose from");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> MatchRequest.of(RUST).withMostPaints(9))
-        .withMessage("paints is 9, must be within [1, 4]");
+        .withMessage("most paints is 9, must be within [1, 4]");
   }
 
   @Test

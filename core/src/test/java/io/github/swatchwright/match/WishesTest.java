@@ -115,7 +115,9 @@ class WishesTest {
     Paint empty = scarce.withBottle(new Bottle(OptionalDouble.of(0.01), OptionalDouble.empty()));
     MatchResult without =
         Matcher.of(ShelfOptics.estimate(with(empty)), TristimulusWeights.D65).match(RUST);
-    assertThat(without.leftOut()).contains("'Burnt umber' is used up");
+    assertThat(without.leftOut())
+        .extracting(LeftOutPaint::text)
+        .contains("'Burnt umber' is used up");
   }
 
   @Test
@@ -238,7 +240,9 @@ class WishesTest {
     double wanted = cream.contrastRatio().orElseThrow();
     List<RankedRecipe> byColour = recipes(bare);
     MatchResult both = MATCHER.match(bare.withWishes(Wishes.NONE.hidingLike(wanted)));
-    assertThat(both.leftOut()).contains("'Boot-topping red' is what is to be matched");
+    assertThat(both.leftOut())
+        .extracting(LeftOutPaint::text)
+        .contains("'Boot-topping red' is what is to be matched");
     assertThat(both.recipes())
         .allMatch(ranked -> !ranked.recipe().names().contains("Boot-topping red"));
     assertThat(meanMiss(both.recipes(), wanted)).isLessThan(meanMiss(byColour, wanted));
