@@ -3,10 +3,16 @@ package io.github.swatchwright.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Small squares of an area of the sheet, each a mean of the photo's pixels divided by the light
  * there, and what they have in common.
+ *
+ * <p>Brush streaks run along a stroke, so that a column across it has thick and thin paint alike;
+ * columns that are much brighter than others of the same paint are in glare.
  */
 final class Cells {
   /** Distance of cells, mm. */
@@ -18,7 +24,19 @@ final class Cells {
   /** The smallest difference from the base, in natural logarithms, that shows there is paint. */
   private static final double TOLD = 0.25;
 
+  /** Columns brighter than the darkest by this share of their light are in glare. */
+  private static final double GLARE = 0.12;
+
+  /** Where no column is brighter than the darkest by this share, none is in glare. */
+  private static final double PLAIN_GLARE = 0.5;
+
+  /** The share of columns that are taken for the darkest, and the fewest that will do. */
+  private static final double DARKEST = 0.2;
+
+  private static final int FEWEST_COLUMNS = 6;
+
   private final List<double[]> lights = new ArrayList<>();
+  private final List<Integer> columns = new ArrayList<>();
   private int all;
   private int glare;
 
@@ -71,6 +89,7 @@ final class Cells {
         } else if (!paper.isAtEdge(x, y)) {
           double[] light = paper.at(x, y);
           cells.lights.add(new double[] {rgb[0] / light[0], rgb[1] / light[1], rgb[2] / light[2]});
+          cells.columns.add((int) ((x - area.left()) / PITCH));
         }
       }
     }
@@ -94,6 +113,44 @@ final class Cells {
       rgb[c] = PaperLight.quantile(lights.stream().mapToDouble(cell -> cell[c]).toArray(), share);
     }
     return rgb;
+  }
+
+  /** The cells without those of columns in glare. */
+  Cells withoutGlare() {
+    SortedMap<Integer, List<Double>> byColumn = new TreeMap<>();
+    for (int i = 0; i < lights.size(); i++) {
+      double[] light = lights.get(i);
+      byColumn
+          .computeIfAbsent(columns.get(i), none -> new ArrayList<>())
+          .add(light[0] + light[1] + light[2]);
+    }
+    Map<Integer, Double> middles = new TreeMap<>();
+    byColumn.forEach((column, sums) -> middles.put(column, middleOf(sums)));
+    double[] sorted = middles.values().stream().mapToDouble(m -> m).sorted().toArray();
+    if (sorted.length < FEWEST_COLUMNS) {
+      return this;
+    }
+    double low = PaperLight.quantile(sorted, DARKEST);
+    if (sorted[sorted.length - 1] < (1 + PLAIN_GLARE) * low) {
+      return this;
+    }
+    double most = Math.max((1 + GLARE) * low, sorted[FEWEST_COLUMNS - 1]);
+    Cells kept = new Cells();
+    kept.all = all;
+    kept.glare = glare;
+    for (int i = 0; i < lights.size(); i++) {
+      if (middles.get(columns.get(i)) <= most) {
+        kept.lights.add(lights.get(i));
+        kept.columns.add(columns.get(i));
+      } else {
+        kept.glare++;
+      }
+    }
+    return kept;
+  }
+
+  private static double middleOf(List<Double> values) {
+    return PaperLight.quantile(values.stream().mapToDouble(v -> v).toArray(), 0.5);
   }
 
   /** What the cells have in common when gaps, through which the base shows, are left out. */

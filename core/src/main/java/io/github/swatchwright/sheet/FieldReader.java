@@ -51,7 +51,8 @@ final class FieldReader {
   FieldStroke read(SheetField field, FieldPlace place) {
     PaperLight light = BarePaper.on(photo, flat, place, field);
     Cells bare = bareBlack(field, place, light);
-    Cells onBlack = Cells.of(photo, flat, place, light, field.readOverBlack());
+    Cells seen = Cells.of(photo, flat, place, light, field.readOverBlack());
+    Cells onBlack = seen.withoutGlare();
     Cells onPaper = Cells.of(photo, flat, place, light, field.readOverPaper());
     if (bare.isEmpty() || onBlack.isEmpty() || onPaper.isEmpty()) {
       throw new IllegalArgumentException("glare, a shadow's edge or the photo's edge hides it");
