@@ -11,9 +11,11 @@ import io.github.swatchwright.sheet.Paper;
 import io.github.swatchwright.sheet.SheetLayout;
 import io.github.swatchwright.sheet.Spot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads the QR code of a sheet that was found. The marks tell about where the code is; for each
@@ -22,8 +24,11 @@ import java.util.Optional;
  * matter less than to a reader that has to find the code by itself.
  */
 public final class SheetCodeReader {
-  /** What blur takes from a module goes to its neighbours; this share of it is put back. */
-  private static final double SHARPENED = 0.35;
+  /**
+   * What blur takes from a module goes to its neighbours; such shares of it are put back. How much
+   * that was isn't known, so all are tried: the code's own correction tells whether it was right.
+   */
+  private static final double[] SHARPENED = {0.35, 1.2, 2.5};
 
   /** How far about each module the mean of light and dark is taken, modules. */
   private static final int ABOUT = 5;
@@ -73,9 +78,15 @@ public final class SheetCodeReader {
     guesses.removeIf(guess -> guess.fit() < LEAST);
     guesses.sort(Comparator.comparingDouble(Guess::fit).reversed());
     return guesses.stream()
-        .map(guess -> decoded(modules(sharp(guess.reader().levels(guess)))))
-        .flatMap(Optional::stream)
+        .map(guess -> guess.reader().levels(guess))
+        .flatMap(SheetCodeReader::texts)
         .findFirst();
+  }
+
+  private static Stream<String> texts(double[][] levels) {
+    return Arrays.stream(SHARPENED)
+        .mapToObj(share -> decoded(modules(sharp(levels, share))))
+        .flatMap(Optional::stream);
   }
 
   private Guess guess(int across) {
@@ -156,7 +167,7 @@ public final class SheetCodeReader {
     return levels;
   }
 
-  private static double[][] sharp(double[][] levels) {
+  private static double[][] sharp(double[][] levels, double share) {
     int n = levels.length;
     double[][] sharp = new double[n][n];
     for (int y = 0; y < n; y++) {
@@ -167,7 +178,7 @@ public final class SheetCodeReader {
                     + levels[y][Math.max(0, x - 1)]
                     + levels[y][Math.min(n - 1, x + 1)])
                 / 4;
-        sharp[y][x] = levels[y][x] + SHARPENED * (levels[y][x] - about);
+        sharp[y][x] = levels[y][x] + share * (levels[y][x] - about);
       }
     }
     return sharp;
