@@ -137,29 +137,44 @@ final class MarkLaying {
 
   /** The marks that lie where the layout has them when the frame is seen through a homography. */
   Laid laid(List<RingMarks.Found> all, double[] h, double side) {
-    int[] which = new int[framed.size()];
-    int inliers = 0;
-    double off = 0;
     double reach = REACH * side;
+    int[] which = new int[framed.size()];
+    double[] distances = new double[which.length];
     for (int i = 0; i < which.length; i++) {
       Spot mark = framed.get(i);
       double w = h[6] * mark.x() + h[7] * mark.y() + 1;
       which[i] = -1;
+      distances[i] = reach;
       if (w > 0.1) {
         double x = (h[0] * mark.x() + h[1] * mark.y() + h[2]) / w;
         double y = (h[3] * mark.x() + h[4] * mark.y() + h[5]) / w;
-        double nearest = reach;
         for (int k = 0; k < all.size(); k++) {
           Spot centre = all.get(k).centre();
           double distance = Math.hypot(centre.x() - x, centre.y() - y);
-          if (distance < nearest) {
-            nearest = distance;
+          if (distance < distances[i]) {
+            distances[i] = distance;
             which[i] = k;
           }
         }
-        inliers += which[i] >= 0 ? 1 : 0;
-        off += nearest;
       }
+    }
+    return countedOnce(which, distances, reach);
+  }
+
+  /** One thing in the photo is one mark, the nearest: a crushed frame has many on one place. */
+  private static Laid countedOnce(int[] which, double[] distances, double reach) {
+    int inliers = 0;
+    double off = 0;
+    for (int i = 0; i < which.length; i++) {
+      for (int j = 0; j < which.length && which[i] >= 0; j++) {
+        boolean isNearer = distances[j] < distances[i] || (distances[j] == distances[i] && j < i);
+        if (which[j] == which[i] && isNearer) {
+          which[i] = -1;
+          distances[i] = reach;
+        }
+      }
+      inliers += which[i] >= 0 ? 1 : 0;
+      off += distances[i];
     }
     return new Laid(inliers, off, which);
   }

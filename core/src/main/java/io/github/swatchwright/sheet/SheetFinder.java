@@ -36,11 +36,13 @@ final class SheetFinder {
 
   FoundSheet among(SheetPhoto photo, List<RingMarks.Found> all) {
     Optional<MarkLaying.Laid> best = laying.best(all, false);
+    Optional<MarkLaying.Laid> mirrored = laying.best(all, true);
+    int seen = best.map(MarkLaying.Laid::inliers).orElse(0);
+    if (mirrored.isPresent() && mirrored.get().inliers() > seen) {
+      throw new IllegalArgumentException(
+          "the sheet is mirrored; turn mirroring off in the camera, or flip the picture back");
+    }
     if (best.isEmpty()) {
-      if (laying.best(all, true).isPresent()) {
-        throw new IllegalArgumentException(
-            "the sheet is mirrored; turn mirroring off in the camera, or flip the picture back");
-      }
       throw new IllegalArgumentException(
           "no sheet found: at least "
               + MarkLaying.FEWEST

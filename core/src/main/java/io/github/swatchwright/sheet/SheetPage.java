@@ -1,12 +1,15 @@
 package io.github.swatchwright.sheet;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.zip.CRC32;
 
 /**
@@ -50,7 +53,10 @@ public record SheetPage(
   /** Fields of a page when nobody asks for another number. */
   private static final int USUAL_FIELDS = 18;
 
-  /** Refuses numbers out of range, and labels that are empty, too long, or on two lines. */
+  /**
+   * Refuses numbers out of range, labels that are empty, too long, or on two lines, and two fields
+   * for one paint.
+   */
   public SheetPage {
     Require.within("columns", columns, 1, MOST_COLUMNS);
     Require.within("rows", rows, 1, MOST_ROWS);
@@ -64,7 +70,12 @@ public record SheetPage(
     if (!shelf.matches("[0-9A-F]{6}|-")) {
       throw new IllegalArgumentException("shelf must be six hexadecimal digits or -");
     }
+    Set<String> paints = new HashSet<>();
     for (String label : labels) {
+      if (!label.startsWith(MIX) && !paints.add(label)) {
+        throw new IllegalArgumentException(
+            "the paint " + Printable.quoted(label) + " has two fields, must have one");
+      }
       if (label.isBlank()
           || label.length() > Paint.LONGEST_NAME
           || label.chars().anyMatch(Character::isISOControl)) {

@@ -40,7 +40,8 @@ class SheetCodeTest {
         "SWATCHSHEET1 A4 3x6 1/2 ../../ - acrylic\nWhite",
         "SWATCHSHEET1 A4 3x6 1/2 5F3A9C - acrylic",
         "SWATCHSHEET1 A4 3x6 1/2 5F3A9C - acrylic\n\u001b[31mWhite",
-        "SWATCHSHEET1 A4 1x1 1/2 5F3A9C - acrylic\nWhite\nBlack"
+        "SWATCHSHEET1 A4 1x1 1/2 5F3A9C - acrylic\nWhite\nBlack",
+        "SWATCHSHEET1 A4 1x2 1/1 5F3A9C - acrylic\nWhite\nWhite"
       })
   void hostileCodesAreRefusedInOneLine(String text) {
     assertThatThrownBy(() -> SheetCode.parse(text))
