@@ -27,6 +27,16 @@ public record Xyz(double x, double y, double z, WhitePoint white) {
     return new Lab(116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz), white);
   }
 
+  /** The chromaticity of this colour with its luminance; black has that of its white. */
+  public Xyy toXyy() {
+    return Xyy.of(this);
+  }
+
+  /** Oklab of this colour, adapted to D65. */
+  public Oklab toOklab() {
+    return Oklab.of(this);
+  }
+
   /** The corresponding colour under another white, by the linear Bradford transform. */
   public Xyz adaptTo(WhitePoint target) {
     return white.equals(target) ? this : Bradford.adapt(this, target);

@@ -77,6 +77,15 @@ public record MatchRequest(
   }
 
   /**
+   * For a colour that is still moving, under a finger or a slider: one recipe of up to two paints
+   * in up to twelve drops. Ask {@link #of(Swatch)} once it is let go: a third paint often halves
+   * the difference. {@code core/docs/cookbook.md} has the times of both.
+   */
+  public static MatchRequest ofMoving(Swatch target) {
+    return of(target).withMostPaints(2).withAlternatives(1);
+  }
+
+  /**
    * The same for a mix that replaces a paint; the paint's colour is the target, and it isn't used.
    */
   public static MatchRequest of(Substitution substitution) {

@@ -56,6 +56,20 @@ public final class Matcher {
   }
 
   /**
+   * Makes ready for the first question: learns the shelf for {@link MatchRequest#ofMoving} and
+   * {@link MatchRequest#of(Swatch)}, and gives the virtual machine enough of that work to compile
+   * it. Call it beside the start of a program, on a thread of its own; other threads may use the
+   * matcher meanwhile.
+   *
+   * @param control threads, time and cancelling; stopped early, the matcher is just less ready
+   * @return this matcher
+   */
+  public Matcher warmed(Control control) {
+    matchAll(WarmingUp.requests(), control);
+    return this;
+  }
+
+  /**
    * Proposes recipes for many targets; what is learned of the shelf for one serves the others.
    *
    * @param requests what is asked for

@@ -8,6 +8,7 @@ import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.Recipe;
@@ -99,6 +100,25 @@ class MatcherTest {
     assertThat(reach.nearestDeltaE00()).isGreaterThan(10);
     assertThat(reach.words()).contains("more chromatic");
     assertThat(reach.missing().deltaC()).isPositive();
+  }
+
+  @Test
+  void aWarmedMatcherAnswersLikeAColdOne() {
+    List<Double> heard = new ArrayList<>();
+    Control control = Control.PLAIN.withThreads(2).withProgress(heard::add);
+    Matcher warmed =
+        Matcher.of(ShelfOptics.estimate(SHELF), TristimulusWeights.D65).warmed(control);
+    assertThat(heard).last().isEqualTo(1.0);
+    for (MatchRequest request : List.of(MatchRequest.of(RUST), MatchRequest.ofMoving(RUST))) {
+      assertThat(warmed.match(request)).isEqualTo(MATCHER.match(request));
+    }
+  }
+
+  @Test
+  void aMovingColourGetsOneRecipeOfTwoPaintsAtMost() {
+    MatchResult result = MATCHER.match(MatchRequest.ofMoving(RUST));
+    assertThat(result.recipes()).hasSize(1);
+    assertThat(result.recipes().get(0).recipe().drops()).hasSizeLessThanOrEqualTo(2);
   }
 
   @Test
