@@ -132,17 +132,12 @@ final class EvidenceRows {
   /** Row i with itself and all before it; no two rows write to the same places. */
   private static void addRow(
       double[][] g, GaussianBelief belief, Slopes of, double[][] bySlope, int i) {
-    double[] spread = belief.spreadAlong(of.rows.get(i));
-    double[] sums = new double[i + 1];
-    for (int m = 0; m < spread.length; m++) {
-      if (spread[m] != 0) {
-        addScaled(sums, spread[m], bySlope[m], i + 1);
-      }
-    }
+    double[] less = new double[i + 1];
+    LowerTriangle.subtract(less, belief.spreadAlong(of.rows.get(i)), 0, bySlope, 0, i + 1);
     for (int j = 0; j <= i; j++) {
       int a = of.numbers.get(i);
       int b = of.numbers.get(j);
-      g[Math.max(a, b)][Math.min(a, b)] += sums[j];
+      g[Math.max(a, b)][Math.min(a, b)] -= less[j];
     }
   }
 

@@ -137,14 +137,14 @@ final class FitRows {
   /** Each patch against all the other evidence; worked out once, when first asked for. */
   synchronized List<LeftOut> leftOut() {
     if (leftOut.isEmpty()) {
-      leftOut = IntStream.range(0, weights.length).parallel().mapToObj(this::leftOut).toList();
+      List<double[][]> blocks = factor.inverseBlocks(firstRows);
+      leftOut =
+          IntStream.range(0, weights.length)
+              .parallel()
+              .mapToObj(patch -> leftOut(patch, blocks.get(patch), alpha(patch)))
+              .toList();
     }
     return leftOut;
-  }
-
-  private LeftOut leftOut(int patch) {
-    return leftOut(
-        patch, factor.inverseBlock(firstRows[patch], firstRows[patch + 1]), alpha(patch));
   }
 
   private double[] alpha(int patch) {

@@ -73,8 +73,7 @@ final class JointSearch implements DampedSearch.Problem {
     start = new double[size];
     near.ifPresent(this::takeOver);
     states = states(start);
-    linear = linearised();
-    settle();
+    linear = settled();
   }
 
   private void believeSteps() {
@@ -91,7 +90,8 @@ final class JointSearch implements DampedSearch.Problem {
         });
   }
 
-  private void settle() {
+  /** Searches, and gives the evidence linearised where the search has ended. */
+  private FitRows settled() {
     moveTo(FIRST.from(start.clone(), this).d());
     isNearlySettled = true;
     moveTo(LAST.from(start.clone(), this).d());
@@ -99,7 +99,7 @@ final class JointSearch implements DampedSearch.Problem {
       respread();
       moveTo(LAST.from(start.clone(), this).d());
     }
-    linear = linearised();
+    return linearised();
   }
 
   private void moveTo(double[] d) {

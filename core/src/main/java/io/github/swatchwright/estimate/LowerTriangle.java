@@ -1,5 +1,7 @@
 package io.github.swatchwright.estimate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -17,6 +19,9 @@ final class LowerTriangle {
 
   /** Fewer rows than this aren't worth a second thread. */
   private static final int WORTH_SHARING = 200;
+
+  /** So many columns of the inverse are worked out at a time, for the memory that they take. */
+  private static final int AT_ONCE = 400;
 
   private final double[][] rows;
 
@@ -48,46 +53,67 @@ final class LowerTriangle {
   }
 
   private static void factorPanel(double[][] rows, double[] variances, int start, int end) {
-    for (int i = start; i < rows.length; i++) {
+    double[][] columns = new double[end - start][end];
+    for (int i = start; i < end; i++) {
       double[] row = rows[i];
-      for (int j = start; j < Math.min(end, i + 1); j++) {
-        double rest = row[j];
-        double[] other = rows[j];
-        for (int m = start; m < j; m++) {
-          rest -= row[m] * other[m];
-        }
-        if (i == j) {
-          if (!(variances[i] > 0 && rest < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("the matrix isn't positive definite in row " + i);
-          }
-          row[j] = Math.sqrt(Math.max(rest, EDGE * variances[i]));
-        } else {
-          row[j] = rest / other[j];
-        }
+      divide(row, start, i, rows, columns);
+      double rest = row[i];
+      for (int j = start; j < i; j++) {
+        rest -= row[j] * row[j];
+        columns[j - start][i] = row[j];
       }
+      if (!(variances[i] > 0 && rest < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException("the matrix isn't positive definite in row " + i);
+      }
+      row[i] = Math.sqrt(Math.max(rest, EDGE * variances[i]));
+    }
+    IntStream below = IntStream.range(end, rows.length);
+    (rows.length - end < WORTH_SHARING ? below : below.parallel())
+        .forEach(i -> divide(rows[i], start, end, rows, columns));
+  }
+
+  /** A row's numbers in a panel, up to {@code end}, given the panel's columns of the rows above. */
+  private static void divide(
+      double[] row, int start, int end, double[][] rows, double[][] columns) {
+    for (int j = start; j < end; j++) {
+      row[j] /= rows[j][j];
+      subtract(row, row[j], columns[j - start], j + 1, end);
     }
   }
 
   private static void subtractPanel(double[][] rows, int start, int end) {
+    double[][] columns = columns(rows, start, end);
+    IntStream from = IntStream.range(end, rows.length);
+    (rows.length - end < WORTH_SHARING ? from : from.parallel())
+        .forEach(i -> subtract(rows[i], rows[i], start, columns, end, i + 1));
+  }
+
+  /** The columns of a panel, below it. */
+  private static double[][] columns(double[][] rows, int start, int end) {
     double[][] columns = new double[end - start][rows.length];
     for (int i = end; i < rows.length; i++) {
       for (int m = start; m < end; m++) {
         columns[m - start][i] = rows[i][m];
       }
     }
-    IntStream from = IntStream.range(end, rows.length);
-    (rows.length - end < WORTH_SHARING ? from : from.parallel())
-        .forEach(i -> subtractPanel(rows[i], start, columns, end, i + 1));
+    return columns;
   }
 
-  /** Four columns at a time, so that the row is read and written a quarter as often. */
-  private static void subtractPanel(double[] row, int start, double[][] columns, int from, int to) {
+  /**
+   * Subtracts multiples of columns from a row: row[j] −= Σₘ factors[first + m]·columns[m][j]. Four
+   * columns at a time, so that the row is read and written a quarter as often.
+   *
+   * @param from the first j
+   * @param to after the last j
+   */
+  static void subtract(
+      double[] row, double[] factors, int first, double[][] columns, int from, int to) {
     int m = 0;
     for (; m + 3 < columns.length; m += 4) {
-      double f0 = row[start + m];
-      double f1 = row[start + m + 1];
-      double f2 = row[start + m + 2];
-      double f3 = row[start + m + 3];
+      double f0 = factors[first + m];
+      double f1 = factors[first + m + 1];
+      double f2 = factors[first + m + 2];
+      double f3 = factors[first + m + 3];
       double[] c0 = columns[m];
       double[] c1 = columns[m + 1];
       double[] c2 = columns[m + 2];
@@ -97,7 +123,7 @@ final class LowerTriangle {
       }
     }
     for (; m < columns.length; m++) {
-      subtract(row, row[start + m], columns[m], from, to);
+      subtract(row, factors[first + m], columns[m], from, to);
     }
   }
 
@@ -122,19 +148,20 @@ final class LowerTriangle {
 
   /** L⁻¹·y. */
   double[] forward(double[] y) {
-    return forward(y, 0);
+    double[] x = y.clone();
+    forward(x, 0, x.length);
+    return x;
   }
 
-  /** L⁻¹·y of a vector whose numbers before {@code first} are 0. */
-  private double[] forward(double[] y, int first) {
-    double[] x = y.clone();
-    for (int i = first; i < x.length; i++) {
+  /** Numbers {@code from} to before {@code to} of L⁻¹·x in place, if nothing before them counts. */
+  private void forward(double[] x, int from, int to) {
+    for (int i = from; i < to; i++) {
       double[] row = rows[i];
       double sum0 = 0;
       double sum1 = 0;
       double sum2 = 0;
       double sum3 = 0;
-      int j = first;
+      int j = from;
       for (; j + 3 < i; j += 4) {
         sum0 += row[j] * x[j];
         sum1 += row[j + 1] * x[j + 1];
@@ -146,7 +173,6 @@ final class LowerTriangle {
       }
       x[i] = (x[i] - (sum0 + sum1) - (sum2 + sum3)) / row[i];
     }
-    return x;
   }
 
   /** L⁻¹·Y for a matrix of as many rows, whose columns may be any number. */
@@ -176,19 +202,61 @@ final class LowerTriangle {
 
   /** The block of G⁻¹ in those rows and columns. */
   double[][] inverseBlock(int from, int to) {
-    double[][] solved = new double[to - from][];
-    for (int i = from; i < to; i++) {
-      double[] unit = new double[rows.length];
-      unit[i] = 1;
-      solved[i - from] = forward(unit, i);
+    return products(forwardUnits(from, to), 0, to - from);
+  }
+
+  /**
+   * Blocks of G⁻¹ along its diagonal.
+   *
+   * @param bounds the first row of each block, and the end of the last one; ascending
+   */
+  List<double[][]> inverseBlocks(int... bounds) {
+    List<double[][]> blocks = new ArrayList<>();
+    int last = bounds.length - 1;
+    for (int block = 0; block < last; ) {
+      int from = block;
+      while (block < last && (block == from || bounds[block + 1] - bounds[from] <= AT_ONCE)) {
+        block++;
+      }
+      int start = bounds[from];
+      double[][] units = forwardUnits(start, bounds[block]);
+      IntStream.range(from, block)
+          .mapToObj(b -> products(units, bounds[b] - start, bounds[b + 1] - start))
+          .forEach(blocks::add);
     }
-    double[][] block = new double[to - from][to - from];
-    for (int i = 0; i < block.length; i++) {
-      for (int j = 0; j < block.length; j++) {
-        block[i][j] = dot(solved[i], solved[j]);
+    return blocks;
+  }
+
+  private static double[][] products(double[][] vectors, int from, int to) {
+    double[][] products = new double[to - from][to - from];
+    for (int i = 0; i < products.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        products[i][j] = dot(vectors[from + i], vectors[from + j]);
+        products[j][i] = products[i][j];
       }
     }
-    return block;
+    return products;
+  }
+
+  /** L⁻¹·eᵢ for each row i in a range, in panels. */
+  private double[][] forwardUnits(int from, int to) {
+    double[][] units = new double[to - from][rows.length];
+    for (int i = from; i < to; i++) {
+      units[i - from][i] = 1;
+    }
+    for (int start = from; start < rows.length; start += PANEL) {
+      int first = start;
+      int end = Math.min(rows.length, start + PANEL);
+      double[][] columns = columns(rows, start, end);
+      IntStream all = IntStream.range(0, Math.min(units.length, end - from));
+      (units.length < WORTH_SHARING ? all : all.parallel())
+          .forEach(
+              unit -> {
+                forward(units[unit], first, end);
+                subtract(units[unit], units[unit], first, columns, end, rows.length);
+              });
+    }
+    return units;
   }
 
   static double dot(double[] a, double[] b) {
