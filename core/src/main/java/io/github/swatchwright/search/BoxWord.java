@@ -26,6 +26,7 @@ package io.github.swatchwright.search;
 final class BoxWord {
   private static final int BITS = 10;
   private static final int MOST = 511;
+  private static final int FIELD_COUNT = 6;
   private static final double BEYOND = 1e5;
   private static final long SPARE = 1L << 9 | 1L << 19 | 1L << 29 | 1L << 39 | 1L << 49 | 1L << 59;
   private static final long HULL = 1L << 60;
@@ -104,6 +105,16 @@ final class BoxWord {
     long upper = (box & FIELDS) >>> (3 * BITS);
     long most = field(MOST, 0) | field(MOST, 1) | field(MOST, 2);
     return (most - upper) | ((most - lower) << (3 * BITS)) | SPARE;
+  }
+
+  /** The smallest box around two of the same kind. */
+  static long around(long box, long other) {
+    long around = box & ~FIELDS;
+    for (int place = 0; place < FIELD_COUNT; place++) {
+      long field = (long) MOST << (BITS * place);
+      around |= Math.min(box & field, other & field);
+    }
+    return around;
   }
 
   static boolean isLab(long box) {

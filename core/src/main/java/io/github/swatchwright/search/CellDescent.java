@@ -19,8 +19,8 @@ import java.util.List;
  *       ExhaustiveSearch}, which decides.
  * </ol>
  *
- * <p>What is learned of a cell's colours is stored in {@link SetBoxes}, so that a set that has been
- * here before goes straight to its leaves. For one thread.
+ * <p>What is learned of a part's colours is stored in {@link SetBoxes}, so that a set that has been
+ * here before goes straight to its parts. For one thread.
  */
 final class CellDescent {
   private static final int LANES = LaneKernel.LANES;
@@ -31,7 +31,11 @@ final class CellDescent {
   private final BandTables tables;
   private final SetsOfSize sets;
   private final WaitingCell root;
-  private final List<WaitingCell> leaves = new ArrayList<>();
+  private final List<WaitingCell> parts = new ArrayList<>();
+
+  /** The parts once more, for sets that have come by before, to be computed in full. */
+  private final List<WaitingCell> wholeParts = new ArrayList<>();
+
   private final ExactMix exact;
   private SearchRun run;
   private TargetRegion region;
@@ -53,7 +57,8 @@ final class CellDescent {
     this.sets = sets;
     this.run = run;
     exact = new ExactMix(shelf, sets, run);
-    root = new WaitingCell(sets.ratios, leaves);
+    root = WaitingCell.tree(sets.ratios, parts);
+    parts.forEach(part -> wholeParts.add(WaitingCell.whole(part.cell)));
     region = regionOf(run);
     k = new float[sets.size][Bands.COUNT][LANES];
     s = new float[sets.size][Bands.COUNT][LANES];
@@ -71,6 +76,7 @@ final class CellDescent {
     exact.turnTo(other);
     region = regionOf(other);
     root.clear();
+    wholeParts.forEach(WaitingCell::clear);
   }
 
   /** The region of the present limit, or a little more. */
@@ -88,7 +94,7 @@ final class CellDescent {
     if (boxes != null && boxes.hasParts()) {
       int rank = sets.rank(set);
       if (boxes.part(rank, 0) != 0) {
-        addLeaves(boxes, set, rank);
+        addParts(boxes, set, rank);
         return;
       }
     }
@@ -102,11 +108,16 @@ final class CellDescent {
     }
   }
 
-  private void addLeaves(SetBoxes boxes, long set, int rank) {
+  /**
+   * A part that comes up for the second time is computed in full, since it may come again: where
+   * its colours lie is then known far better than by its corners.
+   */
+  private void addParts(SetBoxes boxes, long set, int rank) {
     TargetRegion within = region();
-    for (int leaf = 0; leaf < leaves.size(); leaf++) {
-      if (within.meets(boxes.part(rank, leaf))) {
-        addTo(leaves.get(leaf), set);
+    for (int part = 0; part < parts.size(); part++) {
+      long box = boxes.part(rank, part);
+      if (within.meets(box)) {
+        addTo((BoxWord.isLab(box) ? parts : wholeParts).get(part), set);
       }
     }
   }
@@ -114,6 +125,7 @@ final class CellDescent {
   /** Works off all that waits. */
   void finish() {
     finish(root);
+    wholeParts.forEach(this::finish);
   }
 
   private void finish(WaitingCell node) {
@@ -132,8 +144,8 @@ final class CellDescent {
       node.count -= lanes;
       gather(node, lanes);
       if (node.isBestTried()) {
-        for (RatioCell leaf : node.leaves) {
-          tryAll(node, leaf, lanes);
+        for (RatioCell part : node.parts) {
+          tryAll(node, part, lanes);
         }
         continue;
       }
@@ -161,7 +173,6 @@ final class CellDescent {
     TargetRegion within = region();
     boxCorners(child.cell.corners, within, lanes);
     SetBoxes boxes = sets.boxes;
-    boolean remembers = boxes != null && boxes.hasParts();
     RatioCell cell = child.cell;
     node.sifted += lanes;
     for (int lane = 0; lane < lanes; lane++) {
@@ -172,8 +183,8 @@ final class CellDescent {
         child.add(set);
         node.kept++;
       }
-      if (remembers && boxes != null && (!meets || cell.children.isEmpty())) {
-        boxes.setUnknownParts(sets.rank(set), cell.firstLeaf, cell.firstLeaf + cell.leaves, box);
+      if (boxes != null && cell.parts > 0 && (!meets || cell.isPart)) {
+        boxes.setUnknownParts(sets.rank(set), cell.firstPart, cell.firstPart + cell.parts, box);
       }
     }
   }
@@ -197,17 +208,17 @@ final class CellDescent {
     }
   }
 
-  /** Computes all ratios of a leaf for the sets in the lanes, and offers those that may be near. */
-  private void tryAll(WaitingCell node, RatioCell leaf, int lanes) {
+  /** Computes all ratios of a cell for the sets in the lanes, and offers those that may be near. */
+  private void tryAll(WaitingCell node, RatioCell cell, int lanes) {
     SetBoxes boxes = sets.boxes;
-    boolean remembers = boxes != null && boxes.hasParts();
+    boolean remembers = cell.isPart && boxes != null;
     float[][] least = lowSums;
     float[][] most = highSums;
     for (int i = 0; i < 3; i++) {
       Arrays.fill(least[i], Float.MAX_VALUE);
       Arrays.fill(most[i], -Float.MAX_VALUE);
     }
-    for (int[] ratio : leaf.ratios) {
+    for (int[] ratio : cell.ratios) {
       computeColours(ratio, lanes);
       TargetRegion within = region();
       Arrays.fill(outside, 0);
@@ -226,7 +237,7 @@ final class CellDescent {
     if (remembers && boxes != null) {
       for (int lane = 0; lane < lanes; lane++) {
         long set = node.waiting[node.count + lane];
-        boxes.setPart(sets.rank(set), leaf.firstLeaf, BoxWord.ofLab(least, most, lane));
+        boxes.setComputed(sets.rank(set), cell.firstPart, BoxWord.ofLab(least, most, lane));
       }
     }
   }

@@ -50,7 +50,7 @@ public final class CompiledShelf {
   private final List<SetsOfSize> sizes = new ArrayList<>();
   private final Queue<TargetMap> idleMaps = new ConcurrentLinkedQueue<>();
 
-  private CompiledShelf(SearchSpace space) {
+  private CompiledShelf(SearchSpace space, long bytes) {
     this.space = space;
     absorption = space.absorptionPerDrop();
     scattering = space.scatteringPerDrop();
@@ -58,8 +58,7 @@ public final class CompiledShelf {
     int paints = space.size();
     order = byLuminance(asOnShelf, paints);
     tables = asOnShelf.reordered(order);
-    long words =
-        (long) Math.min(MOST_BYTES, SHARE_OF_HEAP * Runtime.getRuntime().maxMemory()) / Long.BYTES;
+    long words = bytes / Long.BYTES;
     int most = Math.min(Math.min(space.mostPaints(), paints), space.mostDrops());
     for (int size = 2; size <= most; size++) {
       SetsOfSize sets = SetsOfSize.of(size, paints, space.mostDrops(), words);
@@ -70,7 +69,13 @@ public final class CompiledShelf {
 
   /** Makes a space ready; most of the work is left to the first search. */
   public static CompiledShelf of(SearchSpace space) {
-    return new CompiledShelf(space);
+    double share = SHARE_OF_HEAP * Runtime.getRuntime().maxMemory();
+    return of(space, (long) Math.min(MOST_BYTES, share));
+  }
+
+  /** The same with at most that much memory for boxes. */
+  static CompiledShelf of(SearchSpace space, long bytes) {
+    return new CompiledShelf(space, bytes);
   }
 
   private static int[] byLuminance(BandTables tables, int paints) {

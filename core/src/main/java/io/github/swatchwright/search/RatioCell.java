@@ -8,7 +8,8 @@ import java.util.List;
  * A group of neighbouring ratios of two to four paints, and the corners of a simplex of shares
  * around them: what is proved from the corners (see {@link CompiledShelf}) holds for every ratio of
  * the group, so that all of them can be skipped together. A cell with many ratios is split into
- * smaller ones, which form a tree.
+ * smaller ones, which form a tree. Some cells, such that each ratio lies in one of them, are its
+ * parts: {@link SetBoxes} remembers where the colours of a part lie.
  *
  * <p>Shares are of drops. The simplex is either {c : cᵢ ≥ lᵢ} or {c : cᵢ ≤ uᵢ}, with l and u the
  * least and greatest shares of the cell's ratios, whichever is smaller and has no negative share;
@@ -23,29 +24,33 @@ final class RatioCell {
   /** Share of each paint, per corner. */
   final float[][] corners;
 
-  /** The parts of this cell; empty for a leaf. */
+  /** The smaller cells of this one; empty for a leaf. */
   final List<RatioCell> children;
 
-  /** The number of its first leaf; leaves are numbered from left to right, from 0. */
-  final int firstLeaf;
+  /** The number of its first part; parts are numbered from left to right, from 0. */
+  final int firstPart;
 
-  /** How many leaves it has; 1 when it is a leaf itself. */
-  final int leaves;
+  /** How many parts it has; 1 when it is one itself, 0 below a part. */
+  final int parts;
 
-  private RatioCell(List<int[]> ratios, int small, int firstLeaf) {
+  /** Whether it is a part. */
+  final boolean isPart;
+
+  private RatioCell(List<int[]> ratios, int small, int remembered, int firstPart) {
     this.ratios = ratios.toArray(int[][]::new);
-    this.firstLeaf = firstLeaf;
+    this.firstPart = firstPart;
     corners = corners(ratios);
     children = new ArrayList<>();
-    int leaf = firstLeaf;
+    isPart = ratios.size() <= remembered;
+    int part = firstPart;
     if (ratios.size() > small) {
-      for (List<int[]> part : split(ratios, CHILDREN)) {
-        RatioCell child = new RatioCell(part, small, leaf);
+      for (List<int[]> some : split(ratios, CHILDREN)) {
+        RatioCell child = new RatioCell(some, small, isPart ? 0 : remembered, part);
         children.add(child);
-        leaf += child.leaves;
+        part += child.parts;
       }
     }
-    leaves = Math.max(1, leaf - firstLeaf);
+    parts = isPart ? 1 : part - firstPart;
   }
 
   /**
@@ -54,11 +59,13 @@ final class RatioCell {
    * @param paints how many paints are mixed
    * @param mostDrops the most drops in all
    * @param small cells of no more ratios are not split
+   * @param remembered cells of no more ratios are parts, the largest of them; at least {@code
+   *     small}, or 0 for no parts
    */
-  static RatioCell whole(int paints, int mostDrops, int small) {
+  static RatioCell whole(int paints, int mostDrops, int small, int remembered) {
     List<int[]> ratios = new ArrayList<>();
     collect(new int[paints], 0, mostDrops, 0, ratios);
-    return new RatioCell(ratios, small, 0);
+    return new RatioCell(ratios, small, remembered, 0);
   }
 
   private static void collect(int[] drops, int place, int left, int divisor, List<int[]> ratios) {

@@ -4,14 +4,14 @@ import java.util.concurrent.atomic.AtomicLongArray;
 
 /**
  * Remembers where the colours of every set of paints of one size lie, for later targets: one {@link
- * BoxWord} for the whole set, and one for each leaf of its {@link RatioCell}s. They are filled in
+ * BoxWord} for the whole set, and one for each part of its {@link RatioCell}s. They are filled in
  * as searches come by, and only ever get narrower in what matters; each is right by itself, so that
  * threads need not wait for each other.
  *
  * <p>A set p₀ &lt; p₁ &lt; … has the rank C(p₀, 1) + C(p₁, 2) + …
  */
 final class SetBoxes {
-  private final int leaves;
+  private final int partsOfSet;
   private final AtomicLongArray whole;
   private final AtomicLongArray parts;
   private volatile boolean complete;
@@ -20,12 +20,12 @@ final class SetBoxes {
    * Room for boxes.
    *
    * @param sets number of sets
-   * @param leaves boxes for each besides that of the whole; 0 to do without
+   * @param partsOfSet boxes for each besides that of the whole; 0 to do without
    */
-  SetBoxes(int sets, int leaves) {
-    this.leaves = leaves;
+  SetBoxes(int sets, int partsOfSet) {
+    this.partsOfSet = partsOfSet;
     whole = new AtomicLongArray(sets);
-    parts = new AtomicLongArray(sets * leaves);
+    parts = new AtomicLongArray(sets * partsOfSet);
   }
 
   /** C(n, k). */
@@ -47,7 +47,7 @@ final class SetBoxes {
   }
 
   boolean hasParts() {
-    return leaves > 0;
+    return partsOfSet > 0;
   }
 
   long whole(int set) {
@@ -58,19 +58,29 @@ final class SetBoxes {
     whole.lazySet(set, box);
   }
 
-  long part(int set, int leaf) {
-    return parts.get(set * leaves + leaf);
+  long part(int set, int part) {
+    return parts.get(set * partsOfSet + part);
   }
 
-  void setPart(int set, int leaf, long box) {
-    parts.lazySet(set * leaves + leaf, box);
+  /** Sets the box of a part whose colours were all computed. */
+  void setComputed(int set, int part, long box) {
+    parts.lazySet(set * partsOfSet + part, box);
+    long all = box;
+    for (int other = 0; other < partsOfSet; other++) {
+      long known = part(set, other);
+      if (!BoxWord.isLab(known)) {
+        return;
+      }
+      all = BoxWord.around(all, known);
+    }
+    setWhole(set, all);
   }
 
-  /** Sets the box of leaves that nothing is known of. */
+  /** Sets the box of parts that nothing is known of. */
   void setUnknownParts(int set, int from, int to, long box) {
-    for (int leaf = from; leaf < to; leaf++) {
-      if (part(set, leaf) == 0) {
-        setPart(set, leaf, box);
+    for (int part = from; part < to; part++) {
+      if (part(set, part) == 0) {
+        parts.lazySet(set * partsOfSet + part, box);
       }
     }
   }

@@ -10,12 +10,9 @@ import org.jspecify.annotations.Nullable;
 final class SetsOfSize {
   /**
    * Cells with up to this many ratios for each paint of a set aren't split: looking at the corners
-   * of the parts would cost more.
+   * of the smaller ones would cost more.
    */
   private static final int SMALL = 4;
-
-  /** The same, in all, when memory is short. */
-  private static final int COARSE = 32;
 
   private static final int PAINT_BITS = 16;
   private static final int PAINT_MASK = (1 << PAINT_BITS) - 1;
@@ -52,22 +49,23 @@ final class SetsOfSize {
    */
   static SetsOfSize of(int size, int paints, int mostDrops, long words) {
     long sets = SetBoxes.binomial(paints, size);
-    RatioCell fine = RatioCell.whole(size, mostDrops, SMALL * size);
+    int small = SMALL * size;
     if (sets > words) {
-      return new SetsOfSize(size, paints, fine, null);
+      return new SetsOfSize(size, paints, RatioCell.whole(size, mostDrops, small, 0), null);
     }
-    RatioCell tried = fine;
-    if (sets * (tried.leaves + 1L) > words) {
-      tried = RatioCell.whole(size, mostDrops, COARSE);
+    int remembered = small;
+    RatioCell ratios = RatioCell.whole(size, mostDrops, small, remembered);
+    while (sets * (ratios.parts + 1L) > words) {
+      remembered = ratios.parts > 1 ? 2 * remembered : 0;
+      ratios = RatioCell.whole(size, mostDrops, small, remembered);
     }
-    boolean fits = sets * (tried.leaves + 1L) <= words;
-    return new SetsOfSize(
-        size, paints, fits ? tried : fine, new SetBoxes((int) sets, fits ? tried.leaves : 0));
+    return new SetsOfSize(size, paints, ratios, new SetBoxes((int) sets, ratios.parts));
   }
 
   /** The same with all ratios in one cell, and nothing remembered. */
   static SetsOfSize unsplit(int size, int paints, int mostDrops) {
-    return new SetsOfSize(size, paints, RatioCell.whole(size, mostDrops, Integer.MAX_VALUE), null);
+    return new SetsOfSize(
+        size, paints, RatioCell.whole(size, mostDrops, Integer.MAX_VALUE, 0), null);
   }
 
   /** A searcher for one thread, until it is given back. */
@@ -96,7 +94,7 @@ final class SetsOfSize {
 
   /** How many boxes are remembered. */
   long words() {
-    return boxes == null ? 0 : count() * (1 + (boxes.hasParts() ? ratios.leaves : 0));
+    return boxes == null ? 0 : count() * (1 + ratios.parts);
   }
 
   /** A set of ascending paints as one number: that of all but the last, and the last. */

@@ -17,8 +17,8 @@ final class WaitingCell {
   final RatioCell cell;
   final List<WaitingCell> children = new ArrayList<>();
 
-  /** The leaves at or below it. */
-  final List<RatioCell> leaves = new ArrayList<>();
+  /** The parts at or below it; itself when it is below a part. */
+  final List<RatioCell> parts = new ArrayList<>();
 
   /** The first {@link #count} of these. */
   final long[] waiting = new long[2 * LaneKernel.LANES];
@@ -33,22 +33,37 @@ final class WaitingCell {
 
   private int rounds;
 
+  private WaitingCell(RatioCell cell) {
+    this.cell = cell;
+  }
+
   /**
    * A cell with all below it.
    *
-   * @param leafCells receives the leaves at or below it, from left to right
+   * @param waitingParts receives the parts at or below it, from left to right
    */
-  WaitingCell(RatioCell cell, List<WaitingCell> leafCells) {
-    this.cell = cell;
+  static WaitingCell tree(RatioCell cell, List<WaitingCell> waitingParts) {
+    WaitingCell root = new WaitingCell(cell);
+    if (cell.isPart) {
+      waitingParts.add(root);
+    }
     for (RatioCell child : cell.children) {
-      WaitingCell below = new WaitingCell(child, leafCells);
-      children.add(below);
-      leaves.addAll(below.leaves);
+      WaitingCell below = tree(child, waitingParts);
+      root.children.add(below);
+      root.parts.addAll(below.parts);
     }
-    if (children.isEmpty()) {
-      leafCells.add(this);
-      leaves.add(cell);
+    if (cell.isPart || cell.children.isEmpty() || cell.parts == 0) {
+      root.parts.clear();
+      root.parts.add(cell);
     }
+    return root;
+  }
+
+  /** A cell all of whose ratios are to be computed. */
+  static WaitingCell whole(RatioCell cell) {
+    WaitingCell whole = new WaitingCell(cell);
+    whole.parts.add(cell);
+    return whole;
   }
 
   void add(long set) {

@@ -49,4 +49,26 @@ class BoxWordTest {
     }
     assertThat(apart).isGreaterThan(100_000);
   }
+
+  @Test
+  void theBoxAroundTwoMeetsWhateverOneOfThemMeets() {
+    for (int i = 0; i < 50_000; i++) {
+      draw(20, 300, low, high);
+      long one = BoxWord.ofLab(low, high);
+      draw(20, 300, low, high);
+      long other = BoxWord.ofLab(low, high);
+      long around = BoxWord.around(one, other);
+      draw(20, 300, from, to);
+      long region = BoxWord.region(BoxWord.ofLab(from, to));
+      assertThat(BoxWord.isLab(around)).isTrue();
+      assertThat(BoxWord.meets(region, around))
+          .isIn(true, BoxWord.meets(region, one) || BoxWord.meets(region, other));
+      for (int axis = 0; axis < 3; axis++) {
+        assertThat(BoxWord.lowLab(around, axis))
+            .isEqualTo(Math.min(BoxWord.lowLab(one, axis), BoxWord.lowLab(other, axis)));
+        assertThat(BoxWord.highLab(around, axis))
+            .isEqualTo(Math.max(BoxWord.highLab(one, axis), BoxWord.highLab(other, axis)));
+      }
+    }
+  }
 }

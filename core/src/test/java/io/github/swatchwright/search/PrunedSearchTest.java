@@ -82,6 +82,33 @@ class PrunedSearchTest {
     }
   }
 
+  /** From no boxes at all to a few for each set, which are found out little by little. */
+  @Test
+  void littleMemoryGivesTheExhaustiveListTimeAfterTime() {
+    RandomShelf few = new RandomShelf(14, 4);
+    SearchSpace space = few.space(3, 15);
+    List<Lab> targets = new ArrayList<>();
+    List<List<Candidate>> exhaustive = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      targets.add(few.mixedTarget());
+      exhaustive.add(new ExhaustiveSearch().nearest(space, targets.get(i), 40));
+    }
+    List<Long> used = new ArrayList<>();
+    for (long bytes : new long[] {0, 1_000, 8_000, 16_000, 32_000, 200_000}) {
+      CompiledShelf shelf = CompiledShelf.of(space, bytes);
+      assertThat(shelf.bytes()).isLessThanOrEqualTo(bytes);
+      used.add(shelf.bytes());
+      for (int round = 0; round < 4; round++) {
+        for (int i = 0; i < targets.size(); i++) {
+          assertThat(shelf.nearest(targets.get(i), 40))
+              .as("%d bytes, target %d, round %d", bytes, i, round)
+              .isEqualTo(exhaustive.get(i));
+        }
+      }
+    }
+    assertThat(used).doesNotHaveDuplicates();
+  }
+
   @Test
   void whatOneTargetLeavesBehindDoesNotChangeTheNextOnesList() {
     CompiledShelf shelf = CompiledShelf.of(pool.space(2, 12));
