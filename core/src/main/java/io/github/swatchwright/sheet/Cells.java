@@ -2,6 +2,7 @@ package io.github.swatchwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -115,26 +116,23 @@ final class Cells {
     return rgb;
   }
 
-  /** The cells without those of columns in glare. */
-  Cells withoutGlare() {
-    SortedMap<Integer, List<Double>> byColumn = new TreeMap<>();
-    for (int i = 0; i < lights.size(); i++) {
-      double[] light = lights.get(i);
-      byColumn
-          .computeIfAbsent(columns.get(i), none -> new ArrayList<>())
-          .add(light[0] + light[1] + light[2]);
-    }
+  /**
+   * The cells without those of columns in glare.
+   *
+   * @param base what shows where there is no paint
+   */
+  Cells withoutGlare(double[] base) {
     Map<Integer, Double> middles = new TreeMap<>();
-    byColumn.forEach((column, sums) -> middles.put(column, middleOf(sums)));
-    double[] sorted = middles.values().stream().mapToDouble(m -> m).sorted().toArray();
-    if (sorted.length < FEWEST_COLUMNS) {
+    byColumn().forEach((column, sums) -> middles.put(column, middleOf(sums)));
+    double[] painted = painted(middles.values(), base);
+    if (painted.length < FEWEST_COLUMNS) {
       return this;
     }
-    double low = PaperLight.quantile(sorted, DARKEST);
-    if (sorted[sorted.length - 1] < (1 + PLAIN_GLARE) * low) {
+    double low = PaperLight.quantile(painted, DARKEST);
+    if (painted[painted.length - 1] < (1 + PLAIN_GLARE) * low) {
       return this;
     }
-    double most = Math.max((1 + GLARE) * low, sorted[FEWEST_COLUMNS - 1]);
+    double most = Math.max((1 + GLARE) * low, painted[FEWEST_COLUMNS - 1]);
     Cells kept = new Cells();
     kept.all = all;
     kept.glare = glare;
@@ -147,6 +145,30 @@ final class Cells {
       }
     }
     return kept;
+  }
+
+  private SortedMap<Integer, List<Double>> byColumn() {
+    SortedMap<Integer, List<Double>> byColumn = new TreeMap<>();
+    for (int i = 0; i < lights.size(); i++) {
+      double[] light = lights.get(i);
+      byColumn
+          .computeIfAbsent(columns.get(i), none -> new ArrayList<>())
+          .add(light[0] + light[1] + light[2]);
+    }
+    return byColumn;
+  }
+
+  /**
+   * The brightness of the columns with paint, sorted. Columns like the base are bare when the
+   * others are alike, and dark paint when the others differ, as glare does from place to place.
+   */
+  private static double[] painted(Collection<Double> middles, double[] base) {
+    double[] all = middles.stream().mapToDouble(m -> m).sorted().toArray();
+    double bare = (1 + TOLD) * (base[0] + base[1] + base[2]);
+    double[] others = Arrays.stream(all).filter(m -> m > bare).toArray();
+    boolean isAlike =
+        PaperLight.quantile(others, 0.75) < (1 + TOLD) * PaperLight.quantile(others, 0.25);
+    return others.length >= FEWEST_COLUMNS && isAlike ? others : all;
   }
 
   private static double middleOf(List<Double> values) {

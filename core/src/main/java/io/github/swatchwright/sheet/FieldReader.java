@@ -51,8 +51,7 @@ final class FieldReader {
   FieldStroke read(SheetField field, FieldPlace place) {
     PaperLight light = BarePaper.on(photo, flat, place, field);
     Cells bare = bareBlack(field, place, light);
-    Cells seen = Cells.of(photo, flat, place, light, field.readOverBlack());
-    Cells onBlack = seen.withoutGlare();
+    Cells onBlack = Cells.of(photo, flat, place, light, field.readOverBlack());
     Cells onPaper = Cells.of(photo, flat, place, light, field.readOverPaper());
     if (bare.isEmpty() || onBlack.isEmpty() || onPaper.isEmpty()) {
       throw new IllegalArgumentException("glare, a shadow's edge or the photo's edge hides it");
@@ -66,7 +65,7 @@ final class FieldReader {
         && Cells.distance(onBlack.quantiles(0.5), black) < 3 * BLANK) {
       throw new IllegalArgumentException("blank");
     }
-    return stroke(light, black, onBlack.common(black), onPaper.common(white));
+    return stroke(light, black, onBlack.withoutGlare(black).common(black), onPaper.common(white));
   }
 
   private FieldStroke stroke(

@@ -24,6 +24,11 @@ public final class InventedSheet {
   /** Parts of white to one of a paint in its tint. */
   public static final int WHITE_PARTS = 5;
 
+  /** How strokes differ in thickness, sd of its logarithm: brushed, or drawn over tape. */
+  private static final double BRUSHED = 0.3;
+
+  private static final double DRAWN = 0.08;
+
   private final List<InventedPaint> paints;
   private final List<InventedPaint> strokes;
   private final List<String> labels;
@@ -83,8 +88,17 @@ public final class InventedSheet {
     return paints.get(one).with(paints.get(other), parts, otherParts).masstone();
   }
 
-  /** The sheet as it is read from one ordinary photo of each page. */
+  /** The sheet, brushed, as it is read from one ordinary photo of each page. */
   public List<SheetReading> photographed() throws IOException {
+    return photographed(BRUSHED);
+  }
+
+  /** The same with strokes that were drawn over strips of tape. */
+  public List<SheetReading> drawnAndPhotographed() throws IOException {
+    return photographed(DRAWN);
+  }
+
+  private List<SheetReading> photographed(double thicknessSpread) throws IOException {
     Path file = Files.createTempFile("sheet", ".jpg");
     try {
       List<SheetReading> readings = new ArrayList<>();
@@ -99,6 +113,7 @@ public final class InventedSheet {
                 SheetTrials.patches(SheetTrials.Card.CHART),
                 SheetCodes.of(page),
                 random);
+        scene.strokesDiffer(thicknessSpread);
         Files.write(file, new SheetCamera(scene, ordinary(), 1500, 2000, random).shoot());
         readings.add(read(file));
         first = last;

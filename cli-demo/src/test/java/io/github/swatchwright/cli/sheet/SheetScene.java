@@ -25,6 +25,9 @@ final class SheetScene {
 
   private static final double RAGGED = 0.7;
 
+  /** How brushed strokes differ in thickness, sd of its logarithm. */
+  private static final double USUAL_SPREAD = 0.3;
+
   final SheetLayout layout;
   final List<InventedPaint> paints;
   final double[] thickness;
@@ -52,7 +55,7 @@ final class SheetScene {
     ragged = new double[paints.size()][];
     streaks = new double[paints.size()][];
     for (int i = 0; i < paints.size(); i++) {
-      thickness[i] = 3 * Math.exp(0.3 * random.nextGaussian());
+      thickness[i] = 3 * Math.exp(USUAL_SPREAD * random.nextGaussian());
       ragged[i] = waves(random, RAGGED);
       streaks[i] = waves(random, 0.12);
     }
@@ -63,6 +66,13 @@ final class SheetScene {
     cardX = 0.5 * random.nextGaussian();
     cardY = 0.5 * random.nextGaussian();
     cardTurn = 0.012 * random.nextGaussian();
+  }
+
+  /** The same strokes, differing more or less in thickness: sd of its logarithm. */
+  void strokesDiffer(double spread) {
+    for (int i = 0; i < thickness.length; i++) {
+      thickness[i] = 3 * Math.pow(thickness[i] / 3, spread / USUAL_SPREAD);
+    }
   }
 
   private static double[] waves(Random random, double height) {
