@@ -5,20 +5,17 @@ import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.sheet.SeenPicture;
-import io.github.swatchwright.cli.terminal.TextTable;
 import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.sheet.FieldReading;
 import io.github.swatchwright.sheet.SheetPage;
 import io.github.swatchwright.sheet.SheetReading;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -161,7 +158,10 @@ final class SheetCommand implements Command {
     if (drawn != null) {
       output.files().write("--picture", drawn, SeenPicture.png(pages));
     }
-    shared.give(output, () -> JsonResult.ofSheet(readings), () -> tell(readings, to, cards));
+    shared.give(
+        output,
+        () -> JsonResult.ofSheet(readings),
+        () -> new SheetText(output).print(readings, to, cards, cardsFile != null));
   }
 
   /** Whether the sheet was printed for that shelf; one for another shelf is refused. */
@@ -188,49 +188,5 @@ final class SheetCommand implements Command {
               () -> new IllegalArgumentException("--cards: no field of a mix could be read"));
       output.files().write("--cards", cardsTo, CardsJson.toText(set));
     }
-  }
-
-  private void tell(List<SheetReading> readings, @Nullable Path to, Optional<CardSet> cards) {
-    SheetReading first = readings.get(0);
-    output.line("Sheet %s; reference: %s", first.layout().page().sheet(), first.reference());
-    output.line("");
-    TextTable table =
-        new TextTable(
-            new TextTable.Column("Paint", false),
-            new TextTable.Column("At full hiding", false),
-            new TextTable.Column("± ΔE00", true),
-            new TextTable.Column("Hiding", true),
-            new TextTable.Column("Doubts", false));
-    for (SheetReading page : readings) {
-      page.fields().forEach(field -> row(table, field));
-    }
-    output.table(table);
-    output.line("");
-    first.doubts().forEach(doubt -> output.line("Note: %s.", doubt));
-    if (to != null) {
-      output.line("Shelf written to %s.", to);
-    } else {
-      output.line("Nothing written: --out FILE.json writes a shelf.");
-    }
-    if (cards.isPresent() && cardsFile == null) {
-      output.line("Note: mixes were read, too; --cards FILE.json writes them as test cards.");
-    }
-  }
-
-  private void row(TextTable table, FieldReading field) {
-    String label =
-        field.field().isMix() ? field.field().label().substring(1) : field.field().label();
-    String doubts = field.doubts().isEmpty() ? "-" : String.join("; ", field.doubts());
-    if (field.read().isEmpty()) {
-      table.add(label, "-", "-", "-", doubts);
-      return;
-    }
-    FieldReading.Read read = field.read().get();
-    table.add(
-        label,
-        output.block(read.opaque().masstone()) + Output.notation(read.opaque().masstone()),
-        String.format(Locale.ROOT, "%.1f", read.opaque().interval()),
-        String.format(Locale.ROOT, "%.2f", read.opaque().contrastRatio()),
-        doubts);
   }
 }

@@ -4,7 +4,6 @@ import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.cli.sheet.SeenPicture;
 import io.github.swatchwright.cli.sheet.SheetCodeReader;
-import io.github.swatchwright.json.ChartJson;
 import io.github.swatchwright.json.SheetLayoutJson;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.sheet.Flattening;
@@ -20,12 +19,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Photos of a sheet, and what on it has known colours: options of {@code sheet}. */
+/** Photos of a sheet, and where on them it is: options of {@code sheet}. */
 final class SheetPhotos {
   @Option(
       names = "--read",
@@ -34,27 +33,7 @@ final class SheetPhotos {
       description = "Read these photos of a painted sheet, one for each page.")
   List<GivenFile> photos = new ArrayList<>();
 
-  @Option(
-      names = "--grey",
-      paramLabel = "Y%",
-      description =
-          "A grey card lies in its place on the sheet; it reflects this share of light, such as"
-              + " 18%%.")
-  @Nullable String grey;
-
-  @Option(
-      names = "--chart",
-      paramLabel = "FILE",
-      description = "A colour chart of these known colours, as JSON, fills the place for it.")
-  @Nullable GivenFile chart;
-
-  @Option(
-      names = "--paper-white",
-      paramLabel = "COLOUR",
-      description =
-          "The paper's colour, such as 'lab(95, 1, -4)', when neither a grey card nor a chart lies"
-              + " on the sheet; usual white paper when left out.")
-  @Nullable String paperWhite;
+  @Mixin SheetReferenceOptions references = new SheetReferenceOptions();
 
   @Option(
       names = "--corners",
@@ -81,7 +60,7 @@ final class SheetPhotos {
     if ((corners != null || layoutFile != null) && photos.size() > 1) {
       throw new IllegalArgumentException("--corners and --layout go with one photo");
     }
-    SheetReference reference = reference();
+    SheetReference reference = references.reference();
     List<SeenPicture.Page> pages = new ArrayList<>();
     for (GivenFile given : photos) {
       Path file = given.path();
@@ -94,7 +73,7 @@ final class SheetPhotos {
       }
     }
     pages.sort(Comparator.comparingInt(page -> page.reading().layout().page().page()));
-    belongTogether(pages);
+    new SheetPages(pages).checkTogether(partial);
     return pages;
   }
 
@@ -155,65 +134,5 @@ final class SheetPhotos {
           "--corners: '" + text + "' isn't of the form x,y;x,y;x,y;x,y, four points in pixels");
     }
     return spots;
-  }
-
-  private SheetReference reference() {
-    if ((grey != null ? 1 : 0) + (chart != null ? 1 : 0) + (paperWhite != null ? 1 : 0) > 1) {
-      throw new IllegalArgumentException(
-          "--grey, --chart and --paper-white exclude each other; give what is most exact");
-    }
-    String card = grey;
-    GivenFile known = chart;
-    String white = paperWhite;
-    if (card != null) {
-      if (!card.matches("\\d{1,3}(\\.\\d{1,3})?%")) {
-        throw new IllegalArgumentException(
-            "--grey: '" + card + "' isn't of the form 18%, what the card reflects");
-      }
-      return new SheetReference.GreyCard(Double.parseDouble(card.substring(0, card.length() - 1)));
-    }
-    if (known != null) {
-      return new SheetReference.ColourChart(known.read("--chart", ChartJson::read));
-    }
-    if (white != null) {
-      return new SheetReference.PaperWhite(SheetShelf.labOf(white));
-    }
-    return new SheetReference.PaperWhite(SheetReference.USUAL_PAPER);
-  }
-
-  private void belongTogether(List<SeenPicture.Page> pages) {
-    SheetPage first = pages.get(0).reading().layout().page();
-    int expected = 1;
-    for (SeenPicture.Page seen : pages) {
-      SheetPage page = seen.reading().layout().page();
-      if (!page.sheet().equals(first.sheet())) {
-        throw new IllegalArgumentException(
-            String.format(
-                Locale.ROOT,
-                "the photos are of two sheets, %s and %s; read each by itself",
-                first.sheet(),
-                page.sheet()));
-      }
-      if (page.page() < expected) {
-        throw new IllegalArgumentException(
-            "page " + page.page() + " of the sheet is in two photos; give one of them");
-      }
-      if (page.page() > expected && !partial) {
-        throw missing(expected, first);
-      }
-      expected = page.page() + 1;
-    }
-    if (expected <= first.pages() && !partial) {
-      throw missing(expected, first);
-    }
-  }
-
-  private static IllegalArgumentException missing(int page, SheetPage sheet) {
-    return new IllegalArgumentException(
-        "page "
-            + page
-            + " of "
-            + sheet.pages()
-            + " is missing; give its photo too, or --partial to do without");
   }
 }

@@ -3,7 +3,6 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.calibrate.CardSet;
 import io.github.swatchwright.calibrate.PartsBy;
 import io.github.swatchwright.calibrate.TestCard;
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.paint.Finish;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /** What was read of a sheet, as paints of a shelf and as test cards. */
 final class SheetShelf {
@@ -27,15 +27,6 @@ final class SheetShelf {
   private static final double MOST_ERROR = 20;
 
   private SheetShelf() {}
-
-  /** The colour of the bare paper, in any notation. */
-  static Lab labOf(String text) {
-    try {
-      return Lab.parse(text);
-    } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException("--paper-white: " + e.getMessage(), e);
-    }
-  }
 
   /**
    * The paints that were read, on a shelf with those that were there before.
@@ -82,11 +73,7 @@ final class SheetShelf {
 
   /** A paint; what a sheet can't tell is taken over from the paint of that name, if any. */
   private static Paint paint(
-      String name,
-      FieldReading.Read read,
-      Medium medium,
-      Finish finish,
-      @org.jspecify.annotations.Nullable Paint old) {
+      String name, FieldReading.Read read, Medium medium, Finish finish, @Nullable Paint old) {
     Paint fresh =
         Paint.of(name, old == null ? medium : old.medium())
             .withFinish(old == null ? finish : old.finish());
