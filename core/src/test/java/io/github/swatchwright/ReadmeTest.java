@@ -19,17 +19,10 @@ class ReadmeTest {
 
   @Test
   void exampleInTheReadmeIsTheOneThatCompiles() throws IOException {
-    String readme = Files.readString(Path.of("../README.md"));
-    List<String> shown =
-        readme
-            .substring(readme.indexOf("```java\n") + 8)
-            .lines()
-            .takeWhile(l -> !l.equals("```"))
-            .map(String::strip)
-            .toList();
-    List<String> compiled = Files.readString(EXAMPLE).lines().map(String::strip).toList();
-    assertThat(shown).hasSizeLessThanOrEqualTo(10).isNotEmpty();
-    assertThat(compiled).containsSubsequence(shown);
+    List<List<String>> shown = ShownCode.of(Path.of("../README.md"), "java");
+    assertThat(shown).hasSize(1);
+    assertThat(shown.get(0)).hasSizeLessThanOrEqualTo(10).isNotEmpty();
+    ShownCode.assertIsIn(EXAMPLE, shown.get(0));
   }
 
   @Test

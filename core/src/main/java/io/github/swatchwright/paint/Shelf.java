@@ -2,6 +2,7 @@ package io.github.swatchwright.paint;
 
 import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.optics.Saunderson;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,26 @@ public record Shelf(String name, List<Paint> paints, Optional<Saunderson> surfac
         .findFirst()
         .or(() -> paints.stream().filter(p -> p.name().equalsIgnoreCase(wanted)).findFirst())
         .orElseThrow(() -> new IllegalArgumentException(unknown(wanted)));
+  }
+
+  /** This shelf with one more paint, or with it in the place of the one of its name. */
+  public Shelf with(Paint paint) {
+    List<Paint> changed = new ArrayList<>(paints);
+    changed.replaceAll(old -> old.name().equals(paint.name()) ? paint : old);
+    if (!changed.contains(paint)) {
+      changed.add(paint);
+    }
+    return new Shelf(name, changed, surface);
+  }
+
+  /**
+   * This shelf without a paint.
+   *
+   * @throws IllegalArgumentException when there is none of that name
+   */
+  public Shelf without(String wanted) {
+    Paint gone = paint(wanted);
+    return new Shelf(name, paints.stream().filter(each -> !each.equals(gone)).toList(), surface);
   }
 
   /**

@@ -79,6 +79,27 @@ public record Region(int x, int y, int width, int height) {
   }
 
   /**
+   * The square about a pixel, as far as it lies inside a picture; empty when the pixel doesn't.
+   *
+   * @param x column of the pixel
+   * @param y row of the pixel
+   * @param reach pixels to either side, 0 to 1000
+   * @param pictureWidth of the picture, pixels
+   * @param pictureHeight of the picture, pixels
+   */
+  public static Optional<Region> around(
+      int x, int y, int reach, int pictureWidth, int pictureHeight) {
+    Require.within("reach", reach, 0, 1000);
+    if (x < 0 || y < 0 || x >= pictureWidth || y >= pictureHeight) {
+      return Optional.empty();
+    }
+    int left = Math.max(0, x - reach);
+    int top = Math.max(0, y - reach);
+    return new Region(left, top, x + reach + 1 - left, y + reach + 1 - top)
+        .clippedTo(pictureWidth, pictureHeight);
+  }
+
+  /**
    * The part of this region that lies inside a picture; empty when none of it does.
    *
    * @param pictureWidth of the picture, pixels

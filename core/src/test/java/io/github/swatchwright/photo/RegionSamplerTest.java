@@ -159,6 +159,18 @@ class RegionSamplerTest {
   }
 
   @Test
+  void aSquareAboutAPixelIsCutAtTheEdges() {
+    assertThat(Region.around(20, 15, 4, 40, 30)).contains(new Region(16, 11, 9, 9));
+    assertThat(Region.around(0, 29, 4, 40, 30)).contains(new Region(0, 25, 5, 5));
+    assertThat(Region.around(39, 0, 0, 40, 30)).contains(new Region(39, 0, 1, 1));
+    assertThat(Region.around(-1, 5, 4, 40, 30)).isEmpty();
+    assertThat(Region.around(5, 30, 4, 40, 30)).isEmpty();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Region.around(5, 5, -1, 40, 30))
+        .withMessage("reach is -1, must be within [0, 1000]");
+  }
+
+  @Test
   void regionsAreReadInPixelsAndPercent() {
     assertThat(Region.parse("10, 20,30,40", 100, 200)).isEqualTo(new Region(10, 20, 30, 40));
     assertThat(Region.parse("10%,10%,50%,25%", 100, 200)).isEqualTo(new Region(10, 20, 50, 50));
