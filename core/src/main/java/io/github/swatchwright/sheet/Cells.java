@@ -137,7 +137,7 @@ final class Cells {
     kept.all = all;
     kept.glare = glare;
     for (int i = 0; i < lights.size(); i++) {
-      if (middles.get(columns.get(i)) <= most) {
+      if (middles.getOrDefault(columns.get(i), 0.0) <= most) {
         kept.lights.add(lights.get(i));
         kept.columns.add(columns.get(i));
       } else {
