@@ -16,8 +16,7 @@ import java.util.TreeMap;
  * columns that are much brighter than others of the same paint are in glare.
  */
 final class Cells {
-  /** Distance of cells, mm. */
-  private static final double PITCH = 0.5;
+  private static final double PITCH = FieldReading.CELL;
 
   /** Cells nearer to the bare base than this share of the paint's distance are gaps. */
   private static final double GAP = 0.3;
@@ -38,6 +37,8 @@ final class Cells {
 
   private final List<double[]> lights = new ArrayList<>();
   private final List<Integer> columns = new ArrayList<>();
+  private final List<Spot> places = new ArrayList<>();
+  private final List<Spot> leftOut = new ArrayList<>();
   private int all;
   private int glare;
 
@@ -47,12 +48,19 @@ final class Cells {
     private final double used;
     private final double spread;
     private final double glare;
+    private final List<Spot> leftOut;
 
-    Common(double[] rgb, double used, double spread, double glare) {
+    Common(double[] rgb, double used, double spread, double glare, List<Spot> leftOut) {
       this.rgb = rgb;
       this.used = used;
       this.spread = spread;
       this.glare = glare;
+      this.leftOut = leftOut;
+    }
+
+    /** The middles of the cells that have no part in it, mm. */
+    List<Spot> leftOut() {
+      return leftOut;
     }
 
     double[] rgb() {
@@ -87,10 +95,14 @@ final class Cells {
         Spot at = flat.at(x + place.dx(), y + place.dy());
         if (!photo.mean(at.x(), at.y(), half, rgb)) {
           cells.glare++;
-        } else if (!paper.isAtEdge(x, y)) {
+          cells.leftOut.add(new Spot(x, y));
+        } else if (paper.isAtEdge(x, y)) {
+          cells.leftOut.add(new Spot(x, y));
+        } else {
           double[] light = paper.at(x, y);
           cells.lights.add(new double[] {rgb[0] / light[0], rgb[1] / light[1], rgb[2] / light[2]});
           cells.columns.add((int) ((x - area.left()) / PITCH));
+          cells.places.add(new Spot(x, y));
         }
       }
     }
@@ -136,12 +148,15 @@ final class Cells {
     Cells kept = new Cells();
     kept.all = all;
     kept.glare = glare;
+    kept.leftOut.addAll(leftOut);
     for (int i = 0; i < lights.size(); i++) {
       if (middles.getOrDefault(columns.get(i), 0.0) <= most) {
         kept.lights.add(lights.get(i));
         kept.columns.add(columns.get(i));
+        kept.places.add(places.get(i));
       } else {
         kept.glare++;
+        kept.leftOut.add(places.get(i));
       }
     }
     return kept;
@@ -180,9 +195,14 @@ final class Cells {
     double[] distances = lights.stream().mapToDouble(cell -> distance(cell, base)).toArray();
     double far = PaperLight.quantile(distances, 0.75);
     List<double[]> paint = new ArrayList<>();
+    List<Spot> painted = new ArrayList<>();
+    List<Spot> lost = new ArrayList<>(leftOut);
     for (int i = 0; i < distances.length; i++) {
       if (far < TOLD || distances[i] >= GAP * far) {
         paint.add(lights.get(i));
+        painted.add(places.get(i));
+      } else {
+        lost.add(places.get(i));
       }
     }
     double[] middle = median(paint);
@@ -199,12 +219,15 @@ final class Cells {
         for (int channel = 0; channel < 3; channel++) {
           sums[channel] += cell[channel];
         }
-      } else if (cell[1] > middle[1] && cell[2] > middle[2] && cell[0] > middle[0]) {
+        continue;
+      }
+      lost.add(painted.get(i));
+      if (cell[1] > middle[1] && cell[2] > middle[2] && cell[0] > middle[0]) {
         bright++;
       }
     }
     double[] mean = {sums[0] / kept, sums[1] / kept, sums[2] / kept};
-    return new Common(mean, (double) kept / all, usual, (double) (glare + bright) / all);
+    return new Common(mean, (double) kept / all, usual, (double) (glare + bright) / all, lost);
   }
 
   private static double[] median(List<double[]> cells) {

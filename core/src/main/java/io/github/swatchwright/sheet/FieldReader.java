@@ -6,6 +6,7 @@ import io.github.swatchwright.paint.Drawdown;
 import io.github.swatchwright.photo.ChartCorrection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Reads the colours of one field: light evened by the bare paper about it, the stroke over black
@@ -83,6 +84,7 @@ final class FieldReader {
         paper,
         spread(overPaper, light),
         1 - Math.min(dark.used(), pale.used()),
+        Stream.concat(dark.leftOut().stream(), pale.leftOut().stream()).toList(),
         doubts(dark, pale));
   }
 

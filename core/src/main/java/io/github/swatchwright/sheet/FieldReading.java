@@ -13,16 +13,24 @@ import java.util.Optional;
  * @param read what was read; empty when the field is blank or can't be read, which {@code doubts}
  *     explains
  * @param leftOut the share of the stroke that was left out: gaps, streaks, glare, shadow; 0 to 1
+ * @param leftOutAt where that is: the middles of squares of {@value #CELL} mm, in mm of the paper
  * @param doubts what a painter should know, each a clause
  */
 public record FieldReading(
-    SheetField field, Optional<Read> read, double leftOut, List<String> doubts) {
+    SheetField field,
+    Optional<Read> read,
+    double leftOut,
+    List<Spot> leftOutAt,
+    List<String> doubts) {
+  /** Strokes are read in squares of that side, mm. */
+  public static final double CELL = 0.5;
 
   /** No colour is read more exactly than this, sd of L*, a* and b*. */
   static final double LEAST_ERROR = 0.3;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public FieldReading {
+    leftOutAt = List.copyOf(leftOutAt);
     doubts = List.copyOf(doubts);
   }
 
@@ -68,7 +76,7 @@ public record FieldReading(
   public record Opaque(Lab masstone, double error, double interval, double contrastRatio) {}
 
   static FieldReading unread(SheetField field, String why) {
-    return new FieldReading(field, Optional.empty(), 1, List.of(why));
+    return new FieldReading(field, Optional.empty(), 1, List.of(), List.of(why));
   }
 
   static FieldReading of(SheetField field, FieldStroke stroke, Opaque opaque, List<String> doubts) {
@@ -81,6 +89,7 @@ public record FieldReading(
                 stroke.spread().radius(Prediction.INTERVAL_PROBABILITY),
                 opaque)),
         stroke.leftOut(),
+        stroke.leftOutAt(),
         doubts);
   }
 }

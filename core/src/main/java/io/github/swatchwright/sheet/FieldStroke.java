@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param paper the paper, bare
  * @param spread the error of {@code overPaper}
  * @param leftOut the share of it that was left out, 0 to 1
+ * @param leftOutAt the middles of the cells that were left out, mm
  * @param doubts what may be wrong with it
  */
 record FieldStroke(
@@ -26,6 +27,7 @@ record FieldStroke(
     Lab paper,
     ColourSpread spread,
     double leftOut,
+    List<Spot> leftOutAt,
     List<String> doubts) {
 
   /**

@@ -57,6 +57,7 @@ class SheetReaderTest {
     assertThat(fields.get(2).read()).isEmpty();
     assertThat(fields.get(2).doubts()).containsExactly("blank");
     assertThat(fields.get(0).doubts()).isEmpty();
+    assertThat(fields.get(0).leftOutAt()).hasSizeLessThan(20);
     // What is alike over black and over paper hides: its colour at full hiding is its own.
     FieldReading.Opaque grey = fields.get(1).read().orElseThrow().opaque();
     assertThat(Ciede2000.deltaE(grey.masstone(), lab(GREY))).isLessThan(0.7);
@@ -95,6 +96,10 @@ class SheetReaderTest {
     assertThat(Ciede2000.deltaE(rust.read().orElseThrow().overBlack(), lab(RUST_ON_BLACK)))
         .isLessThan(1.5);
     assertThat(rust.doubts()).anyMatch(doubt -> doubt.startsWith("glare"));
+    Spot brightest = new Spot(stroke.left() + 12, stroke.top() + stroke.height() / 2);
+    assertThat(rust.leftOutAt())
+        .anyMatch(spot -> spot.distanceTo(brightest) < FieldReading.CELL)
+        .hasSizeGreaterThan(100);
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -24,14 +25,15 @@ import javax.imageio.ImageIO;
 
 /**
  * The flattened sheet with what was read where: under each stroke a strip of the colours that were
- * read over black and over paper, and at full hiding; a cross over fields that weren't read, an
- * orange frame about those in doubt. Pages stand beside each other.
+ * read over black and over paper, and at full hiding; pink over what was left out, a cross over
+ * fields that weren't read, an orange frame about those in doubt. Pages stand beside each other.
  */
 public final class SeenPicture {
   private static final double SCALE = 5;
   private static final double STRIP = 2.4;
   private static final Color DOUBT = new Color(0xE07000);
   private static final Color READ = new Color(0x0060C0);
+  private static final Color LEFT_OUT = new Color(0xB0FF3CC8, true);
 
   private SeenPicture() {}
 
@@ -102,6 +104,17 @@ public final class SeenPicture {
           at(stroke.left()), at(stroke.bottom()), at(stroke.right()), at(stroke.top()));
       return;
     }
+    graphics.setColor(LEFT_OUT);
+    for (Spot spot : reading.leftOutAt()) {
+      double half = FieldReading.CELL / 2;
+      graphics.fill(
+          new Rectangle2D.Double(
+              SCALE * (spot.x() - half),
+              SCALE * (spot.y() - half),
+              SCALE * FieldReading.CELL,
+              SCALE * FieldReading.CELL));
+    }
+    graphics.setColor(reading.doubts().isEmpty() ? READ : DOUBT);
     outline(graphics, field.readOverBlack());
     outline(graphics, field.readOverPaper());
     FieldReading.Read read = reading.read().get();
