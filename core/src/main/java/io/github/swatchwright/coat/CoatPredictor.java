@@ -23,7 +23,7 @@ import java.util.function.Function;
  * reflectance, partial coats by area, and one surface at the top. Immutable.
  *
  * <p>The spread is carried to first order from the covariance of all paints together, the base's
- * error, and the scatter of a coat's thickness.
+ * error, the scatter of a coat's thickness, and a surface that the shelf doesn't state.
  */
 public final class CoatPredictor {
   /** Relative scatter of one coat's thickness, as sd (common practice, weak: a setting). */
@@ -124,7 +124,7 @@ public final class CoatPredictor {
               overDarkest.get(i + 1),
               overLightest.get(i + 1),
               coatsToHide(coats.get(i)),
-              areas.get(i + 1).patches(surface(base, coats, i + 1), light)));
+              areas.get(i + 1).patches(surface(optics.surface(), base, coats, i + 1), light)));
     }
     return steps;
   }
@@ -152,14 +152,14 @@ public final class CoatPredictor {
     PaintedArea below = areas.get(areas.size() - 1);
     return coat -> {
       PaintedArea area = below.under(constants(coat), coat.thickness(), coat.coverage());
-      return light.xyz(area.seen(surface(base, List.of(coat), 1))).toLab();
+      return light.xyz(area.seen(surface(optics.surface(), base, List.of(coat), 1))).toLab();
     };
   }
 
   /** From internal reflectance below some coats to the colour that is seen at last. */
   Function<double[], Lab> over(List<Coat> coats) {
     Base matt = new Base.OfSwatch(setting.ends.lightest());
-    TopSurface top = surface(matt, coats, coats.size());
+    TopSurface top = surface(optics.surface(), matt, coats, coats.size());
     return internal -> {
       Ground below = Ground.of(internal, optics.surface());
       List<PaintedArea> areas = CoatStack.of(optics, below, coats).areas();
@@ -190,7 +190,11 @@ public final class CoatPredictor {
   }
 
   private Ground ground(Base base) {
-    return Ground.of(base, optics.surface()).lightened(setting.lightening);
+    return ground(base, optics.surface());
+  }
+
+  private Ground ground(Base base, Saunderson surface) {
+    return Ground.of(base, surface).lightened(setting.lightening);
   }
 
   /** The colours over one end of the pre-highlight, which is there and isn't lightened. */
@@ -218,14 +222,14 @@ public final class CoatPredictor {
         .toArray();
   }
 
-  private TopSurface surface(Base base, List<Coat> coats, int painted) {
+  private TopSurface surface(Saunderson shelfs, Base base, List<Coat> coats, int painted) {
     Finish own = base.finish();
     Finish top = own;
     for (Coat coat : coats.subList(0, painted)) {
       top = coat.finish();
       own = coat.isVarnish() ? own : top;
     }
-    return new TopSurface(optics.surface(), own, setting.finish.orElse(top));
+    return new TopSurface(shelfs, own, setting.finish.orElse(top));
   }
 
   private List<Prediction> predictions(Base base, List<Coat> coats) {
@@ -238,7 +242,12 @@ public final class CoatPredictor {
       slopes.add(bare.labSlope(reflectance));
       covariances.add(new double[3][3]);
     }
-    for (Disturbance cause : stack.disturbances(setting.coatScatter)) {
+    List<Disturbance> causes = stack.disturbances(setting.coatScatter);
+    optics
+        .otherSurface()
+        .map(other -> stack.under(other, ground(base, other)))
+        .ifPresent(under -> causes.add(new Disturbance.Shift(under, 1)));
+    for (Disturbance cause : causes) {
       List<List<double[]>> moved = new ArrayList<>();
       for (CoatStack variant : cause.variants()) {
         moved.add(seen(variant, base, coats));
@@ -275,7 +284,7 @@ public final class CoatPredictor {
     List<PaintedArea> areas = stack.areas();
     List<double[]> seen = new ArrayList<>();
     for (int i = 0; i < areas.size(); i++) {
-      seen.add(areas.get(i).seen(surface(base, coats, i)));
+      seen.add(areas.get(i).seen(surface(stack.surface(), base, coats, i)));
     }
     return seen;
   }

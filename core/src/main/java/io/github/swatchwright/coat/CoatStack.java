@@ -3,6 +3,7 @@ package io.github.swatchwright.coat;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ final class CoatStack {
   private final List<Coat> coats;
   private final double[] thickness;
   private final ShelfOptics optics;
+  private final Saunderson surface;
 
   /**
    * A stack with all its numbers.
@@ -30,18 +32,21 @@ final class CoatStack {
    * @param coats the coats, lowest first
    * @param thickness a factor to each coat's thickness
    * @param optics where the paints come from
+   * @param surface what all is seen through
    */
   private CoatStack(
       Map<String, OpticalConstants> paints,
       Ground ground,
       List<Coat> coats,
       double[] thickness,
-      ShelfOptics optics) {
+      ShelfOptics optics,
+      Saunderson surface) {
     this.paints = paints;
     this.ground = ground;
     this.coats = coats;
     this.thickness = thickness;
     this.optics = optics;
+    this.surface = surface;
   }
 
   /**
@@ -58,7 +63,7 @@ final class CoatStack {
         .forEach(name -> paints.put(optics.of(name).paint().name(), optics.of(name).constants()));
     double[] thickness = new double[coats.size()];
     Arrays.fill(thickness, 1);
-    return new CoatStack(paints, ground, coats, thickness, optics);
+    return new CoatStack(paints, ground, coats, thickness, optics, optics.surface());
   }
 
   OpticalConstants constants(Mix mix) {
@@ -95,21 +100,38 @@ final class CoatStack {
     return optics;
   }
 
+  /** What all is seen through. */
+  Saunderson surface() {
+    return surface;
+  }
+
+  /**
+   * The same if all swatches had been seen through {@link ShelfOptics#otherSurface}, and it is now.
+   *
+   * @param other that surface
+   * @param groundUnderIt the base, as it is inside it
+   */
+  CoatStack under(Saunderson other, Ground groundUnderIt) {
+    Map<String, OpticalConstants> all = new LinkedHashMap<>();
+    paints.keySet().forEach(name -> all.put(name, optics.underOtherSurface(name)));
+    return new CoatStack(all, groundUnderIt, coats, thickness, optics, other);
+  }
+
   /** The same with a paint's constants changed. */
   CoatStack withPaint(String name, OpticalConstants changed) {
     Map<String, OpticalConstants> all = new LinkedHashMap<>(paints);
     all.put(name, changed);
-    return new CoatStack(all, ground, coats, thickness, optics);
+    return new CoatStack(all, ground, coats, thickness, optics, surface);
   }
 
   private CoatStack withGround(Ground changed) {
-    return new CoatStack(paints, changed, coats, thickness, optics);
+    return new CoatStack(paints, changed, coats, thickness, optics, surface);
   }
 
   private CoatStack withThickness(int coat, double factor) {
     double[] all = thickness.clone();
     all[coat] = factor;
-    return new CoatStack(paints, ground, coats, all, optics);
+    return new CoatStack(paints, ground, coats, all, optics, surface);
   }
 
   /** All causes of error: the paints, the base's colour, and the thickness of each coat. */

@@ -3,6 +3,7 @@ package io.github.swatchwright.coat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
@@ -10,12 +11,17 @@ import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.paint.Finish;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,6 +49,33 @@ class CoatPredictorTest {
             .lab();
 
     assertThat(Ciede2000.deltaE(masstone, last("Red oxide:200"))).isLessThan(1e-6);
+  }
+
+  /**
+   * Derivatives are taken by a step of 1e-4 in one and by formula in the other; what another
+   * surface would do, which isn't small, to first order in one and as a difference in the other.
+   */
+  @ParameterizedTest
+  @CsvSource({"true, 0.1", "false, 2"})
+  void paintThatHidesIsAsUncertainAsACoatAsByItself(boolean isSurfaceStated, double percent) {
+    Paint red = Paint.of("Red", Medium.ACRYLIC, new Swatch.OfLab(Lab.ofD65(32, 50, 28)));
+    Paint blue = Paint.of("Blue", Medium.ACRYLIC, new Swatch.OfLab(Lab.ofD65(20, 30, -50)));
+    Optional<Saunderson> surface =
+        isSurfaceStated ? Optional.of(new Saunderson(0.02, 0.4)) : Optional.empty();
+    ShelfOptics optics = ShelfOptics.estimate(new Shelf("two", List.of(red, blue), surface));
+    assertThat(optics.otherSurface().isPresent()).isNotEqualTo(isSurfaceStated);
+    Mix purple = Mix.parse("Red:1, Blue:1", optics.shelf());
+    double byItself =
+        MixPredictor.of(optics, TristimulusWeights.D65)
+            .withDropScatter(0)
+            .predict(purple)
+            .intervalDeltaE00();
+    Base grey = new Base.OfSwatch(new Swatch.OfLab(Lab.ofD65(50, 0, 0)));
+    double asACoat =
+        CoatPredictor.of(optics, TristimulusWeights.D65)
+            .last(grey, List.of(new Coat(purple, 60, 0, 1)))
+            .intervalDeltaE00();
+    assertThat(asACoat).isCloseTo(byItself, withinPercentage(percent));
   }
 
   @Test
