@@ -1,5 +1,6 @@
 package io.github.swatchwright.difference;
 
+import io.github.swatchwright.ciede2000.HueDifference;
 import io.github.swatchwright.colour.Lab;
 
 /**

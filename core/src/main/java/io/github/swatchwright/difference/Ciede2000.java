@@ -1,6 +1,8 @@
 package io.github.swatchwright.difference;
 
 import io.github.swatchwright.argument.Require;
+import io.github.swatchwright.ciede2000.Ciede2000Formula;
+import io.github.swatchwright.ciede2000.HueDifference;
 import io.github.swatchwright.colour.Lab;
 
 /**

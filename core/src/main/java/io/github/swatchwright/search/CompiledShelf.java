@@ -24,8 +24,8 @@ import java.util.stream.IntStream;
  * between its values at the corners too; the weights are not negative (those that are, by less than
  * 10⁻³ in all, are taken at their worst), so X, Y and Z of every mix of the cell lie between the
  * sums of the least and of the greatest reflectances. A cell is left out when that box misses the
- * one that {@link io.github.swatchwright.difference.Ciede2000Reach} proves to hold all colours
- * within the limit, or when {@link io.github.swatchwright.difference.Ciede2000Bound} proves that it
+ * one that {@link io.github.swatchwright.ciede2000.Ciede2000Reach} proves to hold all colours
+ * within the limit, or when {@link io.github.swatchwright.ciede2000.Ciede2000Bound} proves that it
  * is beyond. All of it is in single precision, with margins proved in {@link BandTables} and {@link
  * TargetRegion}; only double precision decides what is found. Paints whose K or S per drop is
  * outside 10⁻¹⁵ to 10¹⁵ are searched exhaustively.

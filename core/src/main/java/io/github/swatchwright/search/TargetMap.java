@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
+import io.github.swatchwright.ciede2000.Ciede2000Bound;
 import io.github.swatchwright.colour.Lab;
-import io.github.swatchwright.difference.Ciede2000Bound;
 import java.util.Arrays;
 
 /**

@@ -1,9 +1,9 @@
 package io.github.swatchwright.search;
 
+import io.github.swatchwright.ciede2000.Ciede2000Reach;
 import io.github.swatchwright.colour.CielabCurve;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.WhitePoint;
-import io.github.swatchwright.difference.Ciede2000Reach;
 
 /**
  * Tells quickly, and never wrongly, which colours can't lie within some ΔE00 of a target, so that

@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 /**
  * Some hues of CIEDE2000, and what its terms that depend on the mean hue come to at the most there.

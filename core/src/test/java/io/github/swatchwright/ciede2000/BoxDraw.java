@@ -1,6 +1,7 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.difference.Ciede2000;
 import java.util.Random;
 
 /**

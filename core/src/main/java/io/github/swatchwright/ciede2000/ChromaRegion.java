@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 /**
  * Where a* and b* of a colour can lie whose ΔE00 from another is within a limit; the derivation is

@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 /**
  * By how much the hue may turn from one colour to another, when each hue is only known to lie in an

@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 import java.util.Random;
 
@@ -32,7 +32,8 @@ public final class Ciede2000BoundTrial {
       }
     }
     System.out.printf(
-        "%d boxes, %d bounds above the sampled minimum; mean bound / minimum within the limit %.3f%n",
+        "%d boxes, %d bounds above the sampled minimum; mean bound / minimum within the limit"
+            + " %.3f%n",
         draws, failed, share / positive);
   }
 }

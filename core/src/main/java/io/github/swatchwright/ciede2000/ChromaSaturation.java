@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 /**
  * CIEDE2000's √(C⁷ / (C⁷ + 25⁷)), which is 0 for greys and near 1 for vivid colours. It sets how

@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 /**
  * CIEDE2000's sin 2Δθ with Δθ = 30°·exp(−((h̄′ − 275°)/25°)²): the bend of the tolerance ellipses

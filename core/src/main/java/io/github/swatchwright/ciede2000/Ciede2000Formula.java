@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 import io.github.swatchwright.argument.Require;
 
@@ -12,7 +12,7 @@ import io.github.swatchwright.argument.Require;
  * @param kC parametric factor of chroma
  * @param kH parametric factor of hue
  */
-record Ciede2000Formula(double kL, double kC, double kH) {
+public record Ciede2000Formula(double kL, double kC, double kH) {
   /** Coordinates whose sizes add up to more take the slow path; their 7th powers would overflow. */
   private static final double LARGEST = 1e40;
 
@@ -26,12 +26,14 @@ record Ciede2000Formula(double kL, double kC, double kH) {
   private static final double COS_63 = Math.cos(Math.toRadians(63));
   private static final double SIN_63 = Math.sin(Math.toRadians(63));
 
-  double deltaE(double l1, double a1, double b1, double l2, double a2, double b2) {
+  /** ΔE00 of two colours; refuses what isn't finite. */
+  public double deltaE(double l1, double a1, double b1, double l2, double a2, double b2) {
     return stretched(l1, a1, b1, l2, a2, b2, checkedStretch(l1, a1, b1, l2, a2, b2));
   }
 
   /** 1 + G, or 0 for coordinates that are too large or not finite. */
-  static double checkedStretch(double l1, double a1, double b1, double l2, double a2, double b2) {
+  public static double checkedStretch(
+      double l1, double a1, double b1, double l2, double a2, double b2) {
     double reach =
         Math.abs(l1) + Math.abs(a1) + Math.abs(b1) + Math.abs(l2) + Math.abs(a2) + Math.abs(b2);
     return reach < LARGEST ? stretch(a1, b1, a2, b2) : 0;
@@ -42,7 +44,7 @@ record Ciede2000Formula(double kL, double kC, double kH) {
    * intermediate values, shared by several terms, would otherwise need an object for each pair of
    * colours.
    */
-  double stretched(
+  public double stretched(
       double l1, double a1, double b1, double l2, double a2, double b2, double stretch) {
     if (stretch == 0) {
       return ofHuge(l1, a1, b1, l2, a2, b2);
@@ -101,7 +103,7 @@ record Ciede2000Formula(double kL, double kC, double kH) {
   }
 
   /** 1 + G, (2) to (5): greys are spread along a*. */
-  static double stretch(double a1, double b1, double a2, double b2) {
+  public static double stretch(double a1, double b1, double a2, double b2) {
     double meanChroma = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
     return 1.5 - 0.5 * ChromaSaturation.of(meanChroma);
   }
@@ -146,7 +148,7 @@ record Ciede2000Formula(double kL, double kC, double kH) {
   }
 
   /** A factor that brings a* and b* to where their products don't overflow; 1 for real colours. */
-  static double scale(double a, double b) {
+  public static double scale(double a, double b) {
     double largest = Math.max(Math.abs(a), Math.abs(b));
     return largest < LARGEST / 100 ? 1 : LARGEST / 100 / largest;
   }

@@ -1,4 +1,4 @@
-package io.github.swatchwright.difference;
+package io.github.swatchwright.ciede2000;
 
 import io.github.swatchwright.colour.Lab;
 
@@ -8,16 +8,16 @@ import io.github.swatchwright.colour.Lab;
  * half-angle forms, 2·cross/√(2(C₁C₂ + dot)) and ±√(2(C₁C₂ − dot)), the one is taken that doesn't
  * cancel.
  */
-final class HueDifference {
+public final class HueDifference {
   private HueDifference() {}
 
   /** ΔH*ab of two colours, sample from reference; 0 when either is neutral. */
-  static double of(Lab reference, Lab sample) {
+  public static double of(Lab reference, Lab sample) {
     return of(reference.a(), reference.b(), sample.a(), sample.b(), 1);
   }
 
   /** ΔH of two vectors of the chroma plane, both a* stretched first; 0 when either is 0. */
-  static double of(double a1, double b1, double a2, double b2, double stretch) {
+  public static double of(double a1, double b1, double a2, double b2, double stretch) {
     double product = Math.hypot(stretch * a1, b1) * Math.hypot(stretch * a2, b2);
     if (product == 0) {
       return 0;
