@@ -88,7 +88,7 @@ final class CalibrateCommand implements Command {
   @Option(
       names = "--out",
       paramLabel = "NEW",
-      description = "The file to write the better shelf to.")
+      description = "The file to write the better shelf to; without it, only see what it learns.")
   @Nullable NewFile newFile;
 
   @Option(
@@ -146,14 +146,13 @@ final class CalibrateCommand implements Command {
       name(nextCards(shelf, errors));
       return;
     }
-    NewFile out = newFile;
-    if (out == null) {
-      throw new IllegalArgumentException("name the file for the better shelf: --out NEW");
-    }
     Calibration calibration = calibration(shelf, cards, errors);
-    output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
+    NewFile out = newFile;
+    if (out != null) {
+      output.files().write("--out", out, ShelfJson.toText(calibration.shelf()));
+    }
     if (!next) {
-      give(shelf, calibration, out);
+      give(shelf, calibration);
       return;
     }
     NextCards named = nextCards(calibration.shelf(), errors);
@@ -162,14 +161,14 @@ final class CalibrateCommand implements Command {
         output,
         () -> JsonResult.of(calibration, named),
         () -> {
-          print(calibration, out);
+          print(calibration);
           print(named);
         });
   }
 
-  private void give(Shelf shelf, Calibration calibration, NewFile out) {
+  private void give(Shelf shelf, Calibration calibration) {
     write(shelf, calibration, Optional.empty());
-    shared.give(output, () -> JsonResult.of(calibration), () -> print(calibration, out));
+    shared.give(output, () -> JsonResult.of(calibration), () -> print(calibration));
   }
 
   private void write(Shelf shelf, Calibration calibration, Optional<NextCards> named) {
@@ -185,9 +184,13 @@ final class CalibrateCommand implements Command {
                 : Calibration.of(shelf, set, errors, control));
   }
 
-  private void print(Calibration calibration, NewFile out) {
+  private void print(Calibration calibration) {
     new CalibrationText(output).print(calibration, fitSurface);
-    output.line("Written to %s.", out);
+    if (newFile == null) {
+      output.line("The better shelf is not kept: --out NEW writes it.");
+    } else {
+      output.line("Written to %s.", newFile);
+    }
   }
 
   private TestCard dated(TestCard card) {

@@ -139,9 +139,29 @@ class CalibrateCommandTest {
   }
 
   @Test
+  void withoutAFileItOnlyTellsWhatTheCardsTeach() throws Exception {
+    Run told = run(new String[] {"--shelf", Run.fiveShelf()}, "calibrate", cards(CARD));
+    assertThat(told.status()).isZero();
+    assertThat(told.out()).endsWith("The better shelf is not kept: --out NEW writes it.\n");
+    Run kept =
+        run(
+            new String[] {"--shelf", Run.fiveShelf()},
+            "calibrate",
+            cards(CARD),
+            "--out",
+            better());
+    assertThat(lines(kept)).isEqualTo(lines(told));
+  }
+
+  /** All but the last line, which tells of the file. */
+  private static List<String> lines(Run run) {
+    List<String> lines = run.out().lines().toList();
+    return lines.subList(0, lines.size() - 1);
+  }
+
+  @Test
   void whatDoesNotGoTogetherIsRefused() throws Exception {
     refused("name cards to learn from: CARDS or --pot; or ask --next", "calibrate");
-    refused("name the file for the better shelf: --out NEW", "calibrate", cards(CARD));
     refused("--for is given without --next, must be with it", "calibrate", "--for", "#808080");
     refused("1 --pot and 0 --measured, must be as many", "calibrate", "--pot", "White:1");
     refused("--out is given without cards to learn from", "calibrate", "--next", "--out", better());
