@@ -2,7 +2,6 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.photo.PhotoColour;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -50,8 +49,6 @@ record GivenColour(Swatch swatch, double error, Optional<String> note) {
     if (colour.shares().isCrushed()) {
       note += "; it is stronger than the file can hold";
     }
-    double[] deviations = colour.spread().standardDeviations();
-    double error = Math.sqrt(Arrays.stream(deviations).map(d -> d * d).average().orElseThrow());
-    return new GivenColour(colour.swatch(), error, Optional.of(note));
+    return new GivenColour(colour.swatch(), colour.error(), Optional.of(note));
   }
 }

@@ -4,6 +4,7 @@ import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.RegionColour;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -41,11 +42,17 @@ final class PhotoShelf {
         throw new IllegalArgumentException(
             Printable.quoted(called) + " has several colours; a paint on a shelf has one");
       }
-      GivenColour colour = GivenColour.of(called, read.colour());
-      double error = Math.max(LEAST_ERROR, Math.min(MOST_ERROR, colour.error()));
-      paints.add(
-          Paint.of(called, medium, colour.swatch()).withSwatchError(Math.rint(100 * error) / 100));
+      paints.add(paint(called, read.colour(), medium));
     }
     return Shelf.of(name, paints);
+  }
+
+  private static Paint paint(String name, PhotoColour colour, Medium medium) {
+    double error = Math.max(LEAST_ERROR, Math.min(MOST_ERROR, colour.error()));
+    try {
+      return Paint.of(name, medium, colour.swatch()).withSwatchError(Math.rint(100 * error) / 100);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(Printable.quoted(name) + ": " + e.getMessage(), e);
+    }
   }
 }

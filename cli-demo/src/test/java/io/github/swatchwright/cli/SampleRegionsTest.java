@@ -75,14 +75,24 @@ class SampleRegionsTest {
   }
 
   @Test
-  void aTableOfNamedColoursIsAListOfRegionsAndAShelfAgain() {
+  void aTableOfNamedColoursIsAListOfRegionsAndAShelfAgain() throws IOException {
     String table = folder.resolve("table.csv").toString();
-    assertThat(Run.of("sample", photo, "--regions", regions, "--table", table).err()).isEmpty();
+    String direct = folder.resolve("direct.json").toString();
+    Run.of(
+        "sample", photo, "--regions", regions, "--grey", GREY, "--table", table, "--out", direct);
 
     assertThat(Run.of("sample", photo, "--regions", table, "--json").out())
         .contains("\"name\" : \"Rust\"", "\"5,5,40,30\"");
-    assertThat(Run.of("shelf", "--import", table, "--medium", "oil").out())
-        .contains("Rust", "White", "oil");
+    Path again = folder.resolve("again.json");
+    Run.of("shelf", "--import", table, "--medium", "acrylic", "--out", again.toString());
+    Paint first = ShelfJson.read(Path.of(direct)).paint("White");
+    Paint second = ShelfJson.read(again).paint("White");
+    assertThat(second.medium()).isEqualTo(first.medium());
+    // Tables give four digits, shelves two of the error.
+    assertThat(second.swatchError().orElseThrow())
+        .isCloseTo(first.swatchError().orElseThrow(), within(0.006));
+    assertThat(second.masstone().orElseThrow().lab().l())
+        .isCloseTo(first.masstone().orElseThrow().lab().l(), within(1e-4));
   }
 
   @Test

@@ -180,9 +180,11 @@ public final class JsonResult {
   }
 
   /**
-   * Colours from a photo: {@code colours}, each with {@code lab} and {@code srgb}, its {@code
-   * share} of the region, the {@code spread} of the pixels in ΔE00, the {@code interval} that holds
-   * the true colour, and which pixels were left out. {@link SampleJson} reads them back.
+   * Colours from a photo: {@code colours}, each with its {@code name} and {@code region}, {@code
+   * lab} and {@code srgb}, its {@code share} of the region, the {@code spread} of the pixels in
+   * ΔE00, the {@code interval} that holds the true colour with the {@code swatchError} that belongs
+   * to it, both colours where the region holds {@code several}, and which pixels were left out.
+   * {@link SampleJson} reads them back.
    *
    * @param photo what the photo is called
    * @param reference what the colours were corrected by, in words

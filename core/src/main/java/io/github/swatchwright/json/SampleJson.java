@@ -77,6 +77,7 @@ public final class SampleJson {
         element.fields(
             "name",
             "region",
+            "swatchError",
             "several",
             "lab",
             "srgb",
@@ -139,6 +140,7 @@ public final class SampleJson {
     json.writeBooleanField("lightnessKnown", colour.lightnessKnown());
     Rounded.field(json, "share", read.share());
     Rounded.field(json, "spread", colour.pixelSpread());
+    Rounded.field(json, "swatchError", colour.error());
     json.writeObjectFieldStart("interval");
     Rounded.field(json, "deltaE00", colour.intervalDeltaE00());
     Rounded.field(json, "probability", Prediction.INTERVAL_PROBABILITY);

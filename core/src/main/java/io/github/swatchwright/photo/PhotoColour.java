@@ -35,6 +35,12 @@ public record PhotoColour(
     return spread.radius(Prediction.INTERVAL_PROBABILITY);
   }
 
+  /** Its error as one figure, as a swatch has it: sd of L*, a* and b*. */
+  public double error() {
+    double[] sd = spread.standardDeviations();
+    return Math.sqrt((sd[0] * sd[0] + sd[1] * sd[1] + sd[2] * sd[2]) / 3);
+  }
+
   /**
    * The colour as a swatch; lightness a little beyond 0 to 100, as noise makes it, is cut off.
    *

@@ -1,5 +1,6 @@
 package io.github.swatchwright.cli.photo;
 
+import io.github.swatchwright.argument.Printable;
 import io.github.swatchwright.photo.Photo;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -37,7 +38,7 @@ public final class PickPage {
   public static String of(Photo photo, String title, String argument, String regions) {
     Map<String, String> values =
         Map.of(
-            "title", escaped(title),
+            "title", escaped(Printable.oneLine(title)),
             "photo", escaped(argument),
             "regions", escaped(regions),
             "width", Integer.toString(photo.width()),
