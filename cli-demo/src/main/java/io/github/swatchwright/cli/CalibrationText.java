@@ -80,6 +80,6 @@ record CalibrationText(Output output) {
   private void print(BatchStrength found) {
     output.line(
         "%s of batch '%s' is %.2f times as strong as the shelf's (sd %.0f %%).",
-        found.batch().paint(), found.batch().label(), found.strength(), 100 * found.sd());
+        found.paint(), found.batch(), found.strength(), 100 * found.sd());
   }
 }

@@ -56,7 +56,7 @@ public record Chipping(int coat, double worn) {
    * @param lower the medium below, when it is known
    * @param upper the medium of the coat that is worn off
    */
-  public List<String> steps(Optional<Medium> lower, Medium upper) {
+  List<String> steps(Optional<Medium> lower, Medium upper) {
     String dry = lower.map(medium -> ": " + Wait.after(medium).words()).orElse("");
     if (upper != Medium.ACRYLIC && upper != Medium.WATER) {
       return List.of(

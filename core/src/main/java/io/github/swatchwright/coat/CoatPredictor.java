@@ -77,22 +77,22 @@ public final class CoatPredictor {
   }
 
   /** The shelf that it predicts with. */
-  public ShelfOptics optics() {
+  ShelfOptics optics() {
     return optics;
   }
 
   /** The light that it predicts for. */
-  public TristimulusWeights light() {
+  TristimulusWeights light() {
     return light;
   }
 
   /** The ends of the pre-highlight that it looks at coats over. */
-  public PreHighlight preHighlight() {
+  PreHighlight preHighlight() {
     return setting.ends;
   }
 
   /** The share of white that bases are lightened by, 0 to 1. */
-  public double scaleLightening() {
+  double scaleLightening() {
     return setting.lightening;
   }
 

@@ -14,7 +14,7 @@ import io.github.swatchwright.spectrum.TristimulusWeights;
 public record PreHighlight(Swatch darkest, Swatch lightest) {
 
   /** The greys of ISO 6504-3's card: Y = 5 % and Y = 80 %. */
-  public static PreHighlight usual() {
+  static PreHighlight usual() {
     return new PreHighlight(grey(HidingPower.BLACK), grey(HidingPower.WHITE));
   }
 

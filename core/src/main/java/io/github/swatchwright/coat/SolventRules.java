@@ -86,12 +86,12 @@ public final class SolventRules {
   }
 
   /** The rules for coats, one for each lower and upper medium. */
-  public static List<SolventRule> coats() {
+  static List<SolventRule> coats() {
     return COATS;
   }
 
   /** The rules that take the place of those for coats when the upper one is a wash. */
-  public static List<SolventRule> washes() {
+  static List<SolventRule> washes() {
     return WASHES;
   }
 

@@ -46,7 +46,7 @@ public final class Dependence {
   }
 
   /** How many values there are. */
-  public int size() {
+  int size() {
     return explained.length;
   }
 

@@ -22,7 +22,8 @@ record FoundStrengths(JointSearch found, PaintingDays days) {
         .map(
             batch ->
                 new BatchStrength(
-                    batch,
+                    batch.paint(),
+                    batch.label(),
                     Math.exp(found.state(batch.key())[0]),
                     Math.sqrt(found.variance(batch.key()))))
         .toList();

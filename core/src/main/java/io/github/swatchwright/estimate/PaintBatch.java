@@ -7,10 +7,10 @@ package io.github.swatchwright.estimate;
  * @param paint the paint's name
  * @param label what tells the batch from others
  */
-public record PaintBatch(String paint, String label) {
+record PaintBatch(String paint, String label) {
 
   /** Sd of ln strength before any card: a setting; no published figure was at hand. */
-  public static final double STRENGTH_ERROR = 0.15;
+  static final double STRENGTH_ERROR = 0.15;
 
   /** What it goes by among the unknowns: no paint's name holds a line break. */
   String key() {

@@ -155,15 +155,4 @@ public final class PaintOptics {
   GaussianBelief likely() {
     return likely;
   }
-
-  /**
-   * The covariance that this paint's error gives to values that depend on its unknowns: J·C·Jᵀ,
-   * without what test cards have taught, which {@link ShelfOptics#covarianceOf} knows.
-   *
-   * @param jacobian a row for each value; columns are the derivatives by z in all bands, then by u
-   * @return as many rows and columns as the Jacobian has rows
-   */
-  public double[][] covarianceOf(double[][] jacobian) {
-    return likely.covarianceOf(jacobian);
-  }
 }

@@ -73,7 +73,7 @@ public record PaintedPatch(
   }
 
   /** This patch, painted on that day. */
-  public PaintedPatch on(LocalDate day) {
+  PaintedPatch on(LocalDate day) {
     return new PaintedPatch(
         amounts, measured, colourError, over, coats, Optional.of(day), modelError);
   }

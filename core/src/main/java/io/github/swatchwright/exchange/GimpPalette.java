@@ -73,7 +73,7 @@ public final class GimpPalette {
    * @throws BadLinesException when lines can't be taken
    * @throws IllegalArgumentException when the file as a whole can't
    */
-  public static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
+  static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
     String[] lines = TextFile.utf8(bytes, source).split("\\r\\n|\\n|\\r", -1);
     if (!lines[0].strip().equals(HEAD)) {
       throw new IllegalArgumentException(source + ": must begin with a line '" + HEAD + "'");

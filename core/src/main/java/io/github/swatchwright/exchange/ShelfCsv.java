@@ -73,7 +73,7 @@ public final class ShelfCsv {
    * @throws BadLinesException when lines can't be taken
    * @throws IllegalArgumentException when the file as a whole can't
    */
-  public static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
+  static Shelf read(byte[] bytes, String source, ImportDefaults missing) {
     List<BadLine> bad = new ArrayList<>();
     List<CsvRecord> records = CsvText.read(TextFile.utf8(bytes, source), bad);
     if (records.isEmpty()) {

@@ -10,7 +10,7 @@
  * <pre>{@code
  * String table = ShelfCsv.toText(shelf);
  * Shelf same =
- *     ShelfCsv.read(
+ *     ShelfImport.CSV.read(
  *         table.getBytes(StandardCharsets.UTF_8), "bench.csv", new ImportDefaults("Bench", Optional.empty()));
  * String palette = GimpPalette.toText(shelf);
  * }</pre>

@@ -100,8 +100,8 @@ final class CalibrationJson {
         "batches",
         batches,
         found -> {
-          json.writeStringField("paint", found.batch().paint());
-          json.writeStringField("batch", found.batch().label());
+          json.writeStringField("paint", found.paint());
+          json.writeStringField("batch", found.batch());
           Rounded.field(json, "strength", found.strength());
           Rounded.field(json, "sd", found.sd());
         });

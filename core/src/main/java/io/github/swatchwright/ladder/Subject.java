@@ -26,7 +26,7 @@ public enum Subject {
   }
 
   /** Which end such a ladder starts at. */
-  public LadderOrder order() {
+  LadderOrder order() {
     return order;
   }
 

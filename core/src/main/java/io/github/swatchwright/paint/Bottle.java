@@ -69,7 +69,7 @@ public record Bottle(
    * @param millilitres how much is taken, at least 0
    * @throws IllegalArgumentException when there isn't so much in it
    */
-  public Bottle taking(double millilitres) {
+  Bottle taking(double millilitres) {
     Require.nonNegative("millilitres", millilitres);
     if (leftMillilitres.isEmpty()) {
       return this;

@@ -50,12 +50,12 @@ public enum StepKind {
   }
 
   /** Volumes of thinner to one of paint that are usual for it, unless the bottle comes thinned. */
-  public double usualThinner() {
+  double usualThinner() {
     return usualThinner;
   }
 
   /** The share of the area that it usually covers, above 0 to 1. */
-  public double usualCoverage() {
+  double usualCoverage() {
     return usualCoverage;
   }
 
@@ -65,12 +65,12 @@ public enum StepKind {
   }
 
   /** Whether it has to stay at the bottom: nothing is moved below it. */
-  public boolean isGround() {
+  boolean isGround() {
     return this == PRIMER || this == PRE_HIGHLIGHT || this == BASE;
   }
 
   /** Whether what lies below is meant to shine through. */
-  public boolean isTranslucent() {
+  boolean isTranslucent() {
     return this == WHITEWASH || this == FILTER || this == WASH;
   }
 

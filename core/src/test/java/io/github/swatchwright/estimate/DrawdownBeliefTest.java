@@ -221,7 +221,7 @@ class DrawdownBeliefTest {
       PaintOptics found = estimated(drawn(stroke(known, coats, OptionalDouble.empty())));
       double[] flat = new double[OpticsState.SIZE];
       Arrays.fill(flat, Bands.COUNT, OpticsState.SIZE, 1.0 / Bands.COUNT);
-      double sd = Math.sqrt(found.covarianceOf(new double[][] {flat})[0][0]);
+      double sd = Math.sqrt(found.likely().covarianceOf(new double[][] {flat})[0][0]);
       double off = 0;
       for (int band = 0; band < Bands.COUNT; band++) {
         off += Math.log(found.constants().s(band) / known.s(band)) / Bands.COUNT;
