@@ -108,7 +108,8 @@ final class SheetPhotos {
                     new IllegalArgumentException(
                         "the sheet is found, but its code can't be read; photograph it nearer and"
                             + " sharper, or give its layout with --layout (sheet … --out"
-                            + " layout.json writes it)")));
+                            + " layout.json writes it)"
+                            + sheet.photo().sizeAdvice())));
   }
 
   private static SheetLayout layout(GivenFile file) {

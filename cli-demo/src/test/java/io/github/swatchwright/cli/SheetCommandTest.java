@@ -92,7 +92,7 @@ class SheetCommandTest {
     refused(Run.of("sheet", "--read", in("plain.png"), "--out", in("x.json")), "no sheet found");
     BufferedImage small = new BufferedImage(100, 80, BufferedImage.TYPE_INT_RGB);
     ImageIO.write(small, "png", folder.resolve("small.png").toFile());
-    refused(Run.of("sheet", "--read", in("small.png")), "shorter side");
+    refused(Run.of("sheet", "--read", in("small.png")), "has 100 x 80 pixels");
     refused(Run.of("sheet", "--read", photo.toString(), photo.toString()), "is in two photos");
     refused(Run.of("sheet", "--out", in("x.pdf")), "which paints");
     refused(Run.of("sheet", "--names", "a, a", "--out", in("x.pdf")), "named twice");

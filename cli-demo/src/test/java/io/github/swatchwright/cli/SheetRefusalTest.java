@@ -69,6 +69,7 @@ class SheetRefusalTest {
       noise.setRGB(i % 900, i / 900, random.nextInt(1 << 24));
     }
     refused("no sheet found", photo("noise.png", noise));
+    refused("it has 900 x 1200 pixels, photos of 1800 and more", photo("noise.png", noise));
     refused("no sheet found", "../testdata/photos/hull-plate.jpg");
   }
 
@@ -127,7 +128,7 @@ class SheetRefusalTest {
     refused("sharp", photo("blurred.png", blur.filter(sharp, null)));
     for (double scale : new double[] {0.5, 1}) {
       BufferedImage small = PrintedSheet.of(page("Rust", "Hull grey"), scale);
-      refused("pixels", photo("small.png", small));
+      refused("pixels, must have at least 400 each way", photo("small.png", small));
     }
   }
 

@@ -49,7 +49,8 @@ final class SheetFinder {
               + " of its ring marks must be seen, sharp and not covered; "
               + Math.min(all.size(), MarkLaying.MOST_TRIED)
               + " things look like one. Photograph the whole sheet, nearer and sharper, or say"
-              + " where its corner marks are and which layout it has");
+              + " where its corner marks are and which layout it has"
+              + photo.sizeAdvice());
     }
     FoundSheet found = found(photo, all, best.get());
     List<RingMarks.Found> others = new ArrayList<>(all);

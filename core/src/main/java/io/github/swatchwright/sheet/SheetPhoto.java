@@ -1,10 +1,10 @@
 package io.github.swatchwright.sheet;
 
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.LinearRgb;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PixelRows;
 import io.github.swatchwright.photo.Region;
+import java.util.Locale;
 
 /**
  * A photo of a sheet in memory, 8 bits a channel, decoded once: four bytes a pixel. A photo of more
@@ -17,6 +17,9 @@ public final class SheetPhoto {
 
   /** In smaller photos marks can't be distinguished from dust. */
   public static final int FEWEST_ACROSS = 400;
+
+  /** From that shorter side on, pixels, sheets are read about as surely as in larger photos. */
+  private static final int AMPLE_ACROSS = 1800;
 
   /** A channel from this level on is clipped. */
   private static final int CLIPPED = 254;
@@ -43,17 +46,34 @@ public final class SheetPhoto {
    * @throws IllegalArgumentException when it is too small to show a sheet
    */
   public static SheetPhoto of(Photo photo) {
-    Require.within(
-        "the photo's shorter side in pixels",
-        Math.min(photo.width(), photo.height()),
-        FEWEST_ACROSS,
-        Integer.MAX_VALUE);
+    if (Math.min(photo.width(), photo.height()) < FEWEST_ACROSS) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "the photo has %d x %d pixels, must have at least %d each way; %d or more are best",
+              photo.width(),
+              photo.height(),
+              FEWEST_ACROSS,
+              AMPLE_ACROSS));
+    }
     long pixels = (long) photo.width() * photo.height();
     int step = Math.max(1, (int) Math.ceil(Math.sqrt((double) pixels / MOST_PIXELS)));
     SheetPhoto sheet = new SheetPhoto(photo, step);
     photo.read(
         new Region(0, 0, photo.width(), photo.height()), new Rows(sheet.argb, sheet.width, step));
     return sheet;
+  }
+
+  /** What to add where a sheet isn't read: how large photos should be, when this one is small. */
+  public String sizeAdvice() {
+    return Math.min(width, height) >= AMPLE_ACROSS
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "; it has %d x %d pixels, photos of %d and more each way are read more surely",
+            width,
+            height,
+            AMPLE_ACROSS);
   }
 
   /** Takes every step-th pixel of every step-th row. */
