@@ -3,14 +3,10 @@ package io.github.swatchwright.cli;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.json.ChartJson;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.photo.BesideCorrection;
 import io.github.swatchwright.photo.Chart;
-import io.github.swatchwright.photo.ChartCorrection;
-import io.github.swatchwright.photo.GreyCorrection;
 import io.github.swatchwright.photo.Illumination;
 import io.github.swatchwright.photo.KnownPatch;
 import io.github.swatchwright.photo.NeutralPatch;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
@@ -71,7 +67,7 @@ final class PhotoReference {
   }
 
   private static PhotoCorrection besideKnown(PhotoCorrection correction, KnownPatch patch) {
-    return named("--beside", () -> BesideCorrection.of(correction, patch));
+    return named("--beside", () -> PhotoCorrection.ofBeside(correction, patch));
   }
 
   private static KnownPatch knownPatch(String text, Photo photo, Illumination light, Shelf shelf) {
@@ -118,9 +114,9 @@ final class PhotoReference {
       return chart(file, photo, light);
     }
     if (greys.isEmpty()) {
-      return new NoReference();
+      return PhotoCorrection.ofNothing();
     }
-    return GreyCorrection.of(greys.stream().map(text -> patch(text, photo, light)).toList());
+    return PhotoCorrection.ofGreys(greys.stream().map(text -> patch(text, photo, light)).toList());
   }
 
   private static PhotoCorrection chart(String text, Photo photo, Illumination light) {
@@ -130,7 +126,7 @@ final class PhotoReference {
     }
     Region where = region("--chart", after(text), photo);
     Chart known = new GivenFile(Path.of(before(text))).read("--chart", ChartJson::read);
-    return named("--chart", () -> ChartCorrection.of(known.seenIn(photo, light, where)));
+    return named("--chart", () -> PhotoCorrection.ofChart(known.seenIn(photo, light, where)));
   }
 
   private static NeutralPatch patch(String text, Photo photo, Illumination light) {

@@ -47,15 +47,15 @@ final class SheetReferenceOptions {
         throw new IllegalArgumentException(
             "--grey: '" + card + "' isn't of the form 18%, what the card reflects");
       }
-      return new SheetReference.GreyCard(Double.parseDouble(card.substring(0, card.length() - 1)));
+      return SheetReference.ofGreyCard(Double.parseDouble(card.substring(0, card.length() - 1)));
     }
     if (known != null) {
-      return new SheetReference.ColourChart(known.read("--chart", ChartJson::read));
+      return SheetReference.ofChart(known.read("--chart", ChartJson::read));
     }
     if (white != null) {
-      return new SheetReference.PaperWhite(paper(white));
+      return SheetReference.ofPaper(paper(white));
     }
-    return new SheetReference.PaperWhite(SheetReference.USUAL_PAPER);
+    return SheetReference.ofPaper(SheetReference.USUAL_PAPER);
   }
 
   private static Lab paper(String text) {

@@ -10,8 +10,8 @@ import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.photo.ArgbPhoto;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -29,7 +29,8 @@ public final class Eyedropper {
     Arrays.fill(pixels, 0xFF000000 | Srgb.parse(args[1]).toPacked());
     Photo picture = new ArgbPhoto(40, 30, pixels, RgbSpace.SRGB);
     Region region = Region.around(20, 15, 4, 40, 30).orElseThrow();
-    Swatch below = new NoReference().colour(RegionSampler.sample(picture, region)).swatch();
+    Swatch below =
+        PhotoCorrection.ofNothing().colour(RegionSampler.sample(picture, region)).swatch();
     Matcher matcher = Matcher.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
     RankedRecipe best = matcher.match(MatchRequest.ofMoving(below)).recipes().get(0);
     System.out.printf("%s: ΔE00 %.1f%n", best.recipe().toMix().toText(), best.deltaE00());

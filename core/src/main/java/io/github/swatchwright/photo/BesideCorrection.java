@@ -18,7 +18,7 @@ import java.util.Locale;
  * known patch's error e is observed with its own variance v. A colour is moved by −(c/v)·e, and its
  * variance loses c²/v. A patch of quite another colour so changes next to nothing.
  */
-public final class BesideCorrection implements PhotoCorrection {
+final class BesideCorrection implements PhotoCorrection {
   /** A patch that is more standard deviations off than this must be another one. */
   private static final double MOST_DEVIATIONS = 5;
 
@@ -55,7 +55,7 @@ public final class BesideCorrection implements PhotoCorrection {
    * @param patch the known patch
    * @throws IllegalArgumentException when the patch is seen so far off that it must be another one
    */
-  public static BesideCorrection of(PhotoCorrection base, KnownPatch patch) {
+  static BesideCorrection of(PhotoCorrection base, KnownPatch patch) {
     BesideCorrection beside = new BesideCorrection(base, patch);
     beside.requirePlausible(patch);
     return beside;

@@ -21,9 +21,9 @@ import org.apache.commons.math3.linear.SingularMatrixException;
  * CIELAB, by the slope of the cube root. How good it is, and which of the two is better, is told by
  * leaving out each patch in turn and predicting it from the others.
  */
-public final class ChartCorrection implements PhotoCorrection {
+final class ChartCorrection implements PhotoCorrection {
   /** Fewer patches can't tell a fit from chance. */
-  public static final int FEWEST_PATCHES = 12;
+  static final int FEWEST_PATCHES = 12;
 
   /** How much larger errors are on colours of all kinds than on the milder ones of a chart. */
   private static final double BEYOND_CHART = 1.3;
@@ -54,7 +54,7 @@ public final class ChartCorrection implements PhotoCorrection {
    * @throws IllegalArgumentException when the patches are too few or too alike, or the corrected
    *     chart is no nearer to its known colours than the photo as it is
    */
-  public static ChartCorrection of(List<ChartPatch> chart) {
+  static ChartCorrection of(List<ChartPatch> chart) {
     if (chart.size() < FEWEST_PATCHES) {
       throw new IllegalArgumentException(
           "the chart has " + chart.size() + " patches, must have at least " + FEWEST_PATCHES);

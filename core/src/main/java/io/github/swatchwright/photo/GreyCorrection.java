@@ -11,7 +11,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * linear light. Three or more patches that span at least {@value #LEAST_SPAN} to 1 also fit a tone
  * curve, a power of each channel, by least squares of logarithms.
  */
-public final class GreyCorrection implements PhotoCorrection {
+final class GreyCorrection implements PhotoCorrection {
   private static final double LEAST_SPAN = 4;
   private static final int FEWEST_FOR_CURVE = 3;
 
@@ -47,7 +47,7 @@ public final class GreyCorrection implements PhotoCorrection {
    *
    * @param patches one or more
    */
-  public static GreyCorrection of(List<NeutralPatch> patches) {
+  static GreyCorrection of(List<NeutralPatch> patches) {
     if (patches.isEmpty()) {
       throw new IllegalArgumentException("patches is empty, must hold at least one");
     }

@@ -8,7 +8,7 @@ import io.github.swatchwright.mix.ColourSpread;
  * A photo in which nothing is known: the file's colours are taken as they are. Hue and chroma have
  * a wide error, and lightness is unknown, because brightness of light and of paint look the same.
  */
-public record NoReference() implements PhotoCorrection {
+record NoReference() implements PhotoCorrection {
   /** Share of the variance that is the light's colour, and so common to the whole photo. */
   private static final double SHARED_LIGHT = 0.68;
 

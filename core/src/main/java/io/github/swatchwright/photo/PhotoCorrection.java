@@ -9,6 +9,46 @@ import java.util.List;
 public sealed interface PhotoCorrection
     permits NoReference, GreyCorrection, ChartCorrection, BesideCorrection {
 
+  /**
+   * None: the file's colours are taken as they are. Hue and chroma have a wide error, and lightness
+   * is unknown, because brightness of light and of paint look the same.
+   */
+  static PhotoCorrection ofNothing() {
+    return new NoReference();
+  }
+
+  /**
+   * By neutral patches in the picture, such as a grey card.
+   *
+   * @param patches one or more
+   */
+  static PhotoCorrection ofGreys(List<NeutralPatch> patches) {
+    return GreyCorrection.of(patches);
+  }
+
+  /**
+   * By a colour chart in the picture.
+   *
+   * @param chart its patches, {@value ChartCorrection#FEWEST_PATCHES} or more
+   * @throws IllegalArgumentException when the patches are too few or too alike, or the corrected
+   *     chart is no nearer to its known colours than the photo as it is
+   */
+  static PhotoCorrection ofChart(List<ChartPatch> chart) {
+    return ChartCorrection.of(chart);
+  }
+
+  /**
+   * By another correction and a known colour beside the one that is wanted.
+   *
+   * @param base what else in the photo tells its light; a known patch beside it makes up for its
+   *     errors
+   * @param patch the known patch
+   * @throws IllegalArgumentException when the patch is seen so far off that it must be another one
+   */
+  static PhotoCorrection ofBeside(PhotoCorrection base, KnownPatch patch) {
+    return BesideCorrection.of(base, patch);
+  }
+
   /** The corrected colour, in linear light. */
   LinearRgb apply(LinearRgb seen);
 

@@ -3,7 +3,6 @@ package io.github.swatchwright.sheet;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.paint.Drawdown;
-import io.github.swatchwright.photo.ChartCorrection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -18,16 +17,6 @@ final class FieldReader {
 
   /** A half closer than this to the bare sheet, in natural logarithms, counts as blank. */
   private static final double BLANK = 0.07;
-
-  /**
-   * How large a correction's error is on a sheet, as a share of its error on things that stand
-   * about in a picture: here bare paper is about each field. By a chart; set on the trial photos of
-   * seeds 1000 to 1059, as are the other errors here.
-   */
-  private static final double BY_CHART = 0.48;
-
-  /** The same by a grey card, or by the paper. */
-  private static final double BY_GREY = 0.68;
 
   /** What not knowing the paper's own colour adds, sd of L* and of a* and b*. */
   private static final double PAPER_L = 1.2;
@@ -93,7 +82,7 @@ final class FieldReader {
     double[] sd = correction.correction().spread(colour, false).standardDeviations();
     double uneven =
         33 * StrictMath.cbrt(Math.max(0.01, colour.toXyz().y() / 100)) * light.scatter() / 2;
-    double share = correction.correction() instanceof ChartCorrection ? BY_CHART : BY_GREY;
+    double share = correction.share();
     double l = Math.hypot(share * sd[0], uneven);
     double a = share * sd[1];
     double b = share * sd[2];

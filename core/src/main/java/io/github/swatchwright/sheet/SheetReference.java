@@ -1,24 +1,20 @@
 package io.github.swatchwright.sheet;
 
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.photo.Chart;
 
 /** What on the sheet has known colours, so that a photo's can be corrected. */
-public sealed interface SheetReference {
+public sealed interface SheetReference permits PaperWhite, GreyCard, ColourChart {
   /** White copying paper, in the middle of what is sold (from memory): Y = 86 %, a little blue. */
   Lab USUAL_PAPER = Lab.ofD65(94.3, 0.8, -2.5);
 
   /**
    * The paper alone.
    *
-   * @param colour its colour, relative to D65
+   * @param colour its colour, relative to D65; L* from 70 to 100
    */
-  record PaperWhite(Lab colour) implements SheetReference {
-    /** Refuses what isn't white. */
-    public PaperWhite {
-      Require.within("L* of the paper", colour.l(), 70, 100);
-    }
+  static SheetReference ofPaper(Lab colour) {
+    return new PaperWhite(colour);
   }
 
   /**
@@ -26,11 +22,8 @@ public sealed interface SheetReference {
    *
    * @param luminance its Y, 1 to 100; 18 for most
    */
-  record GreyCard(double luminance) implements SheetReference {
-    /** Refuses what no neutral surface has. */
-    public GreyCard {
-      Require.within("luminance of the grey card in %", luminance, 1, 100);
-    }
+  static SheetReference ofGreyCard(double luminance) {
+    return new GreyCard(luminance);
   }
 
   /**
@@ -38,5 +31,7 @@ public sealed interface SheetReference {
    *
    * @param chart its patches
    */
-  record ColourChart(Chart chart) implements SheetReference {}
+  static SheetReference ofChart(Chart chart) {
+    return new ColourChart(chart);
+  }
 }

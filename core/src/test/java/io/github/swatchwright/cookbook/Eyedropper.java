@@ -7,8 +7,8 @@ import io.github.swatchwright.match.RankedRecipe;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -38,6 +38,6 @@ final class Eyedropper {
   private static Optional<Swatch> below(Photo photo, int x, int y) {
     return Region.around(x, y, 4, photo.width(), photo.height())
         .flatMap(region -> RegionSampler.trySample(photo, region))
-        .map(sample -> new NoReference().colour(sample).swatch());
+        .map(sample -> PhotoCorrection.ofNothing().colour(sample).swatch());
   }
 }

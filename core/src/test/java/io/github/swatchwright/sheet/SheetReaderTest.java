@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** The reader on pictures of sheets whose every pixel is known. */
 class SheetReaderTest {
   /** Pure white paper: what is seen relative to it is what it reflects. */
-  private static final SheetReference WHITE = new SheetReference.PaperWhite(Lab.ofD65(100, 0, 0));
+  private static final SheetReference WHITE = SheetReference.ofPaper(Lab.ofD65(100, 0, 0));
 
   private static final double[] RUST_ON_BLACK = {0.15, 0.07, 0.04};
   private static final double[] RUST_ON_PAPER = {0.30, 0.10, 0.05};
@@ -150,12 +150,12 @@ class SheetReaderTest {
     SheetPhoto photo = sheet.photo();
     Flattening flat = FoundSheet.in(photo).on(sheet.layout);
     assertThatThrownBy(
-            () -> SheetReader.read(photo, flat, sheet.layout, new SheetReference.GreyCard(18)))
+            () -> SheetReader.read(photo, flat, sheet.layout, SheetReference.ofGreyCard(18)))
         .hasMessageContaining("there is no grey card on its place");
     sheet.fill(sheet.layout.card(), new double[] {0.18, 0.18, 0.18});
     SheetPhoto carded = sheet.photo();
     SheetReading reading =
-        SheetReader.read(carded, flat, sheet.layout, new SheetReference.GreyCard(18));
+        SheetReader.read(carded, flat, sheet.layout, SheetReference.ofGreyCard(18));
     assertThat(reading.paper().l()).isCloseTo(100, within(0.5));
     assertRead(reading.fields().get(0), RUST_ON_BLACK, RUST_ON_PAPER);
   }

@@ -2,8 +2,8 @@ package io.github.swatchwright.cli.photo;
 
 import io.github.swatchwright.colour.RgbSpace;
 import io.github.swatchwright.photo.Illumination;
-import io.github.swatchwright.photo.NoReference;
 import io.github.swatchwright.photo.Photo;
+import io.github.swatchwright.photo.PhotoCorrection;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionSampler;
 import io.github.swatchwright.photo.ShadeSearch;
@@ -78,7 +78,7 @@ final class LargePhotoTimes {
             photo,
             new Region(0, 0, photo.width(), photo.height()),
             Illumination.even(),
-            new NoReference());
+            PhotoCorrection.ofNothing());
   }
 
   /**

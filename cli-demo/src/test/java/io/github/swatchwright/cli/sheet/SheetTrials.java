@@ -99,14 +99,14 @@ final class SheetTrials {
   static SheetReference reference(Card card) {
     return switch (card) {
       case CHART ->
-          new SheetReference.ColourChart(
+          SheetReference.ofChart(
               Chart.ofGrid(
                   6,
                   patches(card).stream()
                       .map(patch -> TristimulusWeights.D65.xyz(patch).toLab())
                       .toList()));
-      case GREY -> new SheetReference.GreyCard(18);
-      case NONE -> new SheetReference.PaperWhite(SheetReference.USUAL_PAPER);
+      case GREY -> SheetReference.ofGreyCard(18);
+      case NONE -> SheetReference.ofPaper(SheetReference.USUAL_PAPER);
     };
   }
 
