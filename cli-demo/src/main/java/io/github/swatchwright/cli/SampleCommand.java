@@ -156,10 +156,12 @@ final class SampleCommand implements Command {
   }
 
   private void writePick(NewFile page, Photo opened, Path file) {
-    if (!regions.isEmpty() || shades != null || preview != null || out != null || shared.json) {
+    boolean readsColours =
+        !regions.isEmpty() || shades != null || preview != null || out != null || card.file != null;
+    if (readsColours || shared.wantsResult()) {
       throw new IllegalArgumentException(
           "--pick reads no colours yet: leave out --region, --at, --regions, --colours, --preview,"
-              + " --out and --json");
+              + " --out, --card, --json, --table and --notebook");
     }
     String name = String.valueOf(file.getFileName());
     String bare = name.lastIndexOf('.') > 0 ? name.substring(0, name.lastIndexOf('.')) : name;

@@ -93,6 +93,11 @@ final class SharedOptions {
     }
   }
 
+  /** Whether the result is asked for in another form than words. */
+  boolean wantsResult() {
+    return json || tableFile != null || notebookFile != null;
+  }
+
   /** Gives a command's result in the form that was asked for. */
   void give(Output output, Supplier<JsonResult> result, Runnable words) {
     if (json) {

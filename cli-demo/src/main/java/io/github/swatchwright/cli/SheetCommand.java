@@ -111,6 +111,10 @@ final class SheetCommand implements Command {
       throw new IllegalArgumentException(
           "--cards, --add-to, --replace, --picture and --painted go with --read");
     }
+    if (shared.wantsResult()) {
+      throw new IllegalArgumentException(
+          "--json, --table and --notebook go with --read: a sheet to print is no result yet");
+    }
     NewFile file = out;
     if (file == null) {
       throw new IllegalArgumentException("--out is missing, such as --out sheet.pdf");

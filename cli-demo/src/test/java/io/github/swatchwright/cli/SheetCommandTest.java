@@ -95,6 +95,7 @@ class SheetCommandTest {
     refused(Run.of("sheet", "--read", in("small.png")), "has 100 x 80 pixels");
     refused(Run.of("sheet", "--read", photo.toString(), photo.toString()), "is in two photos");
     refused(Run.of("sheet", "--out", in("x.pdf")), "which paints");
+    refused(Run.of("sheet", "--names", "a", "--out", in("x.pdf"), "--json"), "go with --read");
     refused(Run.of("sheet", "--names", "a, a", "--out", in("x.pdf")), "named twice");
     refused(Run.of("sheet", "--names", "a, b", "--out", in("x.doc")), "must end in");
     assertThat(folder.toFile().list()).containsExactlyInAnyOrder("plain.png", "small.png");
