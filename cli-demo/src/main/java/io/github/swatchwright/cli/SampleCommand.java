@@ -10,11 +10,9 @@ import io.github.swatchwright.cli.photo.PreviewPicture;
 import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.photo.Photo;
-import io.github.swatchwright.photo.PhotoColour;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.photo.ShadeSearch;
-import io.github.swatchwright.photo.TwoColours;
 import io.github.swatchwright.spectrum.Illuminant;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -149,8 +147,7 @@ final class SampleCommand implements Command {
         output,
         () -> JsonResult.ofSample(file.toString(), reader.reference(), colours),
         () -> {
-          output.line("Reference: %s", reader.reference());
-          colours.forEach(this::print);
+          new SampleText(output, shades != null).print(reader.reference(), colours);
           tellOut(colours.size());
         });
   }
@@ -234,36 +231,6 @@ final class SampleCommand implements Command {
       return new ShadeSearch(OptionalInt.of(Integer.parseInt(most)), SEED);
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException("--colours: '" + most + "' is not a whole number", e);
-    }
-  }
-
-  private void print(RegionColour read) {
-    PhotoColour colour = read.colour();
-    output.line("");
-    read.name().ifPresent(output::line);
-    output.line("%s%s", output.block(colour.lab()), Output.notation(colour.lab()));
-    output.line("  region    %s", read.region().toText());
-    if (shades != null) {
-      output.line("  share     %.0f %% of the region's area", 100 * read.share());
-    }
-    output.line("  pixels    %s", colour.shares().toText());
-    output.line("  texture   ΔE00 %.1f holds 80 %% of the pixels", colour.pixelSpread());
-    output.line("  error     ΔE00 %.1f holds the true colour in 80 %%", colour.intervalDeltaE00());
-    if (shades == null && colour.several().isPresent()) {
-      TwoColours two = colour.several().get();
-      output.line(
-          "  several   %s and %s, %.0f %% and %.0f %% of the pixels; a smaller region holds one of"
-              + " them",
-          Output.hex(two.most()),
-          Output.hex(two.rest()),
-          100 * two.share(),
-          100 - 100 * two.share());
-    }
-    if (!colour.lightnessKnown()) {
-      output.line("  lightness unknown: nothing in the photo tells how bright its light was");
-    }
-    if (colour.shares().isCrushed()) {
-      output.line("  strength  at least this: the colour is stronger than the file can hold");
     }
   }
 }
