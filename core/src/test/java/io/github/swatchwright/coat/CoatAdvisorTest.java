@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
+import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
@@ -72,6 +73,25 @@ class CoatAdvisorTest {
     }
     assertThat(advice.options())
         .isSortedAccordingTo(Comparator.comparingDouble(CoatOption::expectedDeltaE00));
+    assertThat(advice.options()).extracting(option -> option.coat().mix()).doesNotHaveDuplicates();
+  }
+
+  /** An option far worse than the best, ΔE00 5 or more, isn't worth a look. */
+  @Test
+  void noOptionIsFarWorseThanTheBestOrHardlyBetterThanNothing() {
+    int left = 0;
+    for (String goal : List.of("#8A4B2A", "#406080", "#C8C8B0", "#303030")) {
+      Swatch wanted = new Swatch.OfSrgb(Srgb.parse(goal));
+      CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), CoatGoal.ofColour(wanted, 1));
+      double best = advice.options().get(0).expectedDeltaE00();
+      for (CoatOption option : advice.options()) {
+        assertThat(option.expectedDeltaE00()).as(goal).isLessThanOrEqualTo(best + 5);
+        assertThat(option.deltaE00()).as(goal).isLessThan(advice.nowDeltaE00() - 0.5);
+        assertThat(option.order()).allMatch(note -> note.coat() == 1);
+      }
+      left += advice.options().size();
+    }
+    assertThat(left).isBetween(4, 40);
   }
 
   /** The same search by hand: every paint, coat and step of thinner through the predictor. */

@@ -78,6 +78,31 @@ class CoatPredictorTest {
     assertThat(asACoat).isCloseTo(byItself, withinPercentage(percent));
   }
 
+  @ParameterizedTest
+  @CsvSource({"65, 20, -10, 2", "30, -8, 12, 1", "80, 0, 5, 0.5"})
+  void aBareBaseIsAsUncertainAsItIsStatedToBe(double l, double a, double b, double error) {
+    Base base = new Base.OfSwatch(new Swatch.OfLab(Lab.ofD65(l, a, b)), error);
+    // To first order in one and by recovering another spectrum in the other.
+    for (double sd : PREDICTOR.predict(base).spread().standardDeviations()) {
+      assertThat(sd).isCloseTo(error, withinPercentage(3));
+    }
+  }
+
+  @Test
+  void theErrorOfABaseShowsThroughAThinCoatAndNotThroughPaintThatHides() {
+    Swatch grey = new Swatch.OfLab(Lab.ofD65(50, 0, 0));
+    for (String coats : List.of("Blue filter:1@1:15", "Dredger grey:8")) {
+      List<Coat> over = Coats.parse(coats, SHELF);
+      double sure = PREDICTOR.last(new Base.OfSwatch(grey, 0.01), over).intervalDeltaE00();
+      double unsure = PREDICTOR.last(new Base.OfSwatch(grey, 3), over).intervalDeltaE00();
+      if (coats.startsWith("Blue")) {
+        assertThat(unsure).isGreaterThan(sure + 1);
+      } else {
+        assertThat(unsure).isCloseTo(sure, within(1e-3));
+      }
+    }
+  }
+
   @Test
   void manyThinCoatsEqualOneThick() {
     Lab one = last("Blue filter:3@1:15");
