@@ -56,6 +56,18 @@ public final class Matcher {
   }
 
   /**
+   * A matcher like this one, which has learned nothing yet and remembers less or more: for services
+   * that keep a matcher for each of many shelves.
+   *
+   * @param mostBytes what it may hold of the questions before when another kind comes, at least 0;
+   *     48 MiB unless stated. What a single kind needs it takes: {@code core/docs/cookbook.md} has
+   *     figures
+   */
+  public Matcher withMemory(long mostBytes) {
+    return new Matcher(optics, light, new PrunedSearch(mostBytes));
+  }
+
+  /**
    * Makes ready for the first question: learns the shelf for {@link MatchRequest#ofMoving} and
    * {@link MatchRequest#of(Swatch)}, and gives the virtual machine enough of that work to compile
    * it. Call it beside the start of a program, on a thread of its own; other threads may use the

@@ -1,5 +1,6 @@
 package io.github.swatchwright.search;
 
+import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Medium;
@@ -17,13 +18,28 @@ public final class PrunedSearch implements RecipeSearch {
   /** A shelf is searched medium by medium, and a match may ask for several kinds of recipes. */
   private static final int REMEMBERED = 4 * Medium.values().length;
 
-  /** The most bytes that spaces searched before may hold when another is added. */
-  private static final long MOST_BYTES = 48L << 20;
+  /** The most bytes that spaces searched before may hold when another is added, unless stated. */
+  public static final long USUAL_BYTES = 48L << 20;
+
+  private final long mostBytes;
 
   private final Map<SearchSpace, CompiledShelf> shelves = new LinkedHashMap<>(4, 0.75f, true);
 
   /** A search that remembers nothing yet. */
-  public PrunedSearch() {}
+  public PrunedSearch() {
+    this(USUAL_BYTES);
+  }
+
+  /**
+   * The same with another limit.
+   *
+   * @param mostBytes the most that spaces searched before may hold when another is added, at least
+   *     0
+   */
+  public PrunedSearch(long mostBytes) {
+    Require.nonNegative("mostBytes", mostBytes);
+    this.mostBytes = mostBytes;
+  }
 
   @Override
   public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
@@ -43,7 +59,7 @@ public final class PrunedSearch implements RecipeSearch {
         return known;
       }
       Iterator<CompiledShelf> eldest = shelves.values().iterator();
-      while (eldest.hasNext() && (shelves.size() >= REMEMBERED || bytes() > MOST_BYTES)) {
+      while (eldest.hasNext() && (shelves.size() >= REMEMBERED || bytes() > mostBytes)) {
         eldest.next();
         eldest.remove();
       }

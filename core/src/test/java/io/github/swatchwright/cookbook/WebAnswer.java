@@ -36,7 +36,7 @@ final class WebAnswer {
       Control atMost = Control.PLAIN.withLongest(Duration.ofSeconds(2));
       return new Answer(200, JsonResult.of(matcher.match(request, atMost)).toText());
     } catch (IllegalArgumentException badInput) {
-      return new Answer(400, badInput.getMessage());
+      return new Answer(400, String.valueOf(badInput.getMessage()));
     }
   }
 }

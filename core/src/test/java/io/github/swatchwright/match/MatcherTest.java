@@ -115,6 +115,16 @@ class MatcherTest {
   }
 
   @Test
+  void aMatcherWithoutMemoryAnswersTheSame() {
+    Matcher forgetful = MATCHER.withMemory(0);
+    for (MatchRequest request :
+        List.of(MatchRequest.of(RUST), MatchRequest.ofMoving(RUST), MatchRequest.of(RUST))) {
+      assertThat(forgetful.match(request)).isEqualTo(MATCHER.match(request));
+    }
+    assertThatIllegalArgumentException().isThrownBy(() -> MATCHER.withMemory(-1));
+  }
+
+  @Test
   void aMovingColourGetsOneRecipeOfTwoPaintsAtMost() {
     MatchResult result = MATCHER.match(MatchRequest.ofMoving(RUST));
     assertThat(result.recipes()).hasSize(1);
