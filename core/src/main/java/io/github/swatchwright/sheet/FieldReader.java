@@ -74,7 +74,7 @@ final class FieldReader {
         spread(overPaper, light),
         1 - Math.min(dark.used(), pale.used()),
         Stream.concat(dark.leftOut().stream(), pale.leftOut().stream()).toList(),
-        doubts(dark, pale));
+        doubts(dark, pale, light.hasEdge()));
   }
 
   /** The error of a colour over paper. */
@@ -94,12 +94,14 @@ final class FieldReader {
     return ColourSpread.of(colour, new double[][] {{l * l, 0, 0}, {0, a * a, 0}, {0, 0, b * b}});
   }
 
-  private static List<String> doubts(Cells.Common dark, Cells.Common pale) {
+  private static List<String> doubts(Cells.Common dark, Cells.Common pale, boolean inHalfShade) {
     List<String> doubts = new ArrayList<>();
     double glare = Math.max(dark.glare(), pale.glare());
     double left = 1 - Math.min(dark.used(), pale.used());
     if (glare > 0.25) {
       doubts.add("glare, or still wet: " + percent(glare) + " of it is too bright and left out");
+    } else if (inHalfShade && left > 0.3) {
+      doubts.add("a shadow's edge crosses it: " + percent(left) + " of it is left out");
     } else if (left > 0.5) {
       doubts.add("gaps or streaks: " + percent(left) + " of it is left out");
     }
