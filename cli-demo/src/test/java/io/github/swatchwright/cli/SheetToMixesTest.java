@@ -40,7 +40,7 @@ class SheetToMixesTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 20);
 
   /** Off by that, ΔE00, in the middle and in nine of ten mixes. */
-  private record Miss(double median, double ninety) {
+  record Miss(double median, double ninety) {
     static Miss of(List<Double> off) {
       double[] sorted = off.stream().mapToDouble(Double::doubleValue).sorted().toArray();
       return new Miss(sorted[sorted.length / 2], sorted[(int) (0.9 * sorted.length)]);
@@ -53,7 +53,7 @@ class SheetToMixesTest {
   }
 
   /** Exact colours, and exact contrast ratios of one coat when asked for. */
-  private static Shelf exact(InventedSheet sheet, boolean withHiding) {
+  static Shelf exact(InventedSheet sheet, boolean withHiding) {
     List<Paint> paints = new ArrayList<>();
     for (int i = 0; i < sheet.size(); i++) {
       Paint paint =
@@ -66,7 +66,7 @@ class SheetToMixesTest {
   }
 
   /** All mixes of two, 1:1 and 1:5, against what they are. */
-  private static Miss miss(Shelf shelf, InventedSheet sheet) {
+  static Miss miss(Shelf shelf, InventedSheet sheet) {
     MixPredictor predictor = MixPredictor.of(ShelfOptics.estimate(shelf), TristimulusWeights.D65);
     List<Double> off = new ArrayList<>();
     for (int i = 0; i < sheet.size(); i++) {
@@ -86,7 +86,7 @@ class SheetToMixesTest {
     return Miss.of(off);
   }
 
-  private static Shelf read(List<SheetReading> readings) {
+  static Shelf read(List<SheetReading> readings) {
     return SheetShelf.shelf(readings, Optional.empty(), Finish.MATT, false);
   }
 
@@ -156,7 +156,7 @@ class SheetToMixesTest {
     assertThat(photo).isLessThan(0.85 * untaught);
   }
 
-  private static CardSet exactCards(InventedSheet sheet) {
+  static CardSet exactCards(InventedSheet sheet) {
     List<TestCard> cards = new ArrayList<>();
     for (int i = 1; i < sheet.size(); i++) {
       Lab tint = sheet.mix(0, i, InventedSheet.WHITE_PARTS, 1);

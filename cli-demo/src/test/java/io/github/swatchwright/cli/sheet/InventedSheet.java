@@ -3,6 +3,7 @@ package io.github.swatchwright.cli.sheet;
 import io.github.swatchwright.cli.photo.PhotoFile;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.optics.Film;
+import io.github.swatchwright.paint.Drawdown;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.sheet.FoundSheet;
 import io.github.swatchwright.sheet.Paper;
@@ -33,6 +34,7 @@ public final class InventedSheet {
   private final List<InventedPaint> strokes;
   private final List<String> labels;
   private final Random random;
+  private final List<Drawdown> painted = new ArrayList<>();
 
   private InventedSheet(
       List<InventedPaint> paints, List<InventedPaint> strokes, List<String> labels, Random random) {
@@ -114,6 +116,9 @@ public final class InventedSheet {
                 SheetCodes.of(page),
                 random);
         scene.strokesDiffer(thicknessSpread);
+        for (int i = 0; i < scene.paints.size(); i++) {
+          painted.add(scene.drawdown(i));
+        }
         Files.write(file, new SheetCamera(scene, ordinary(), 1500, 2000, random).shoot());
         readings.add(read(file));
         first = last;
@@ -122,6 +127,11 @@ public final class InventedSheet {
     } finally {
       Files.delete(file);
     }
+  }
+
+  /** What a stroke that was photographed really looks like, and how thick it is. */
+  public Drawdown painted(int stroke) {
+    return painted.get(stroke);
   }
 
   private static SheetCamera.Trouble ordinary() {

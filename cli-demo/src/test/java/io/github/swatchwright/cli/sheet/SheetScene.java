@@ -1,11 +1,15 @@
 package io.github.swatchwright.cli.sheet;
 
+import io.github.swatchwright.optics.Film;
+import io.github.swatchwright.paint.Drawdown;
+import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.sheet.Area;
 import io.github.swatchwright.sheet.SheetDrawing;
 import io.github.swatchwright.sheet.SheetField;
 import io.github.swatchwright.sheet.SheetLayout;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.Reflectance;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -16,6 +20,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 
 /** A printed and painted sheet: at each place how much ink, and which paint how thick. */
@@ -73,6 +78,21 @@ final class SheetScene {
     for (int i = 0; i < thickness.length; i++) {
       thickness[i] = 3 * Math.pow(thickness[i] / 3, spread / USUAL_SPREAD);
     }
+  }
+
+  /** What a stroke really looks like, and how thick it is. */
+  Drawdown drawdown(int field) {
+    return new Drawdown(
+        OptionalDouble.of(thickness[field] / Film.COAT), half(field, ink), half(field, paper));
+  }
+
+  private Drawdown.Half half(int field, Reflectance base) {
+    Reflectance over = paints.get(field).over(base, thickness[field]);
+    return new Drawdown.Half(swatch(base), swatch(over));
+  }
+
+  private static Swatch swatch(Reflectance seen) {
+    return new Swatch.OfLab(TristimulusWeights.D65.xyz(seen).toLab());
   }
 
   private static double[] waves(Random random, double height) {
