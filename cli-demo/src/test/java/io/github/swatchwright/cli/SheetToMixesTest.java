@@ -90,43 +90,34 @@ class SheetToMixesTest {
     return SheetShelf.shelf(readings, Optional.empty(), Finish.MATT, false);
   }
 
+  /** Thickness is what a photo can't tell, so painters are told how to make it equal. */
   @Test
-  void aStrokeOnASheetIsWorthMoreThanAnExactColourWithoutHiding() throws IOException {
+  void aStrokeIsWorthMoreThanAnExactColourWithoutHidingAndEqualStrokesMore() throws IOException {
     double photo = 0;
+    double equal = 0;
     double coloursOnly = 0;
     for (int seed = 1; seed <= SHEETS; seed++) {
       InventedSheet sheet = InventedSheet.ofPaints(24, seed);
       Miss colours = miss(exact(sheet, false), sheet);
       Miss seen = miss(read(sheet.photographed()), sheet);
+      Miss drawn = miss(read(InventedSheet.ofPaints(24, seed).drawnAndPhotographed()), sheet);
       System.out.printf(
           Locale.ROOT,
-          "24 paints, seed %d: exact colours and hiding %s, exact colours %s, sheet %s%n",
+          "24 paints, seed %d: exact colours and hiding %s, exact colours %s, sheet %s,"
+              + " drawn over tape %s%n",
           seed,
           miss(exact(sheet, true), sheet),
           colours,
-          seen);
+          seen,
+          drawn);
       photo += seen.median();
+      equal += drawn.median();
       coloursOnly += colours.median();
     }
     // Two thirds: so much better that no choice of three seeds turns it round.
     assertThat(photo).isLessThan(0.67 * coloursOnly);
-  }
-
-  /** Thickness is what a photo can't tell, so painters are told how to make it equal. */
-  @Test
-  void equallyThickStrokesMakeMixesBetter() throws IOException {
-    double drawn = 0;
-    double brushed = 0;
-    for (int seed = 1; seed <= SHEETS; seed++) {
-      InventedSheet sheet = InventedSheet.ofPaints(24, seed);
-      Miss before = miss(read(sheet.photographed()), sheet);
-      Miss after = miss(read(InventedSheet.ofPaints(24, seed).drawnAndPhotographed()), sheet);
-      System.out.printf(
-          Locale.ROOT, "24 paints, seed %d: brushed %s, drawn over tape %s%n", seed, before, after);
-      drawn += after.median();
-      brushed += before.median();
-    }
-    assertThat(drawn).isLessThan(0.85 * brushed);
+    // Likewise: 0.78 was measured, and 0.9 would still be worth the tape.
+    assertThat(equal).isLessThan(0.85 * photo);
   }
 
   @Test
