@@ -37,7 +37,7 @@ public final class PrunedSearch implements RecipeSearch {
    *     0
    */
   public PrunedSearch(long mostBytes) {
-    Require.nonNegative("mostBytes", mostBytes);
+    Require.nonNegative("mostBytes", (double) mostBytes);
     this.mostBytes = mostBytes;
   }
 

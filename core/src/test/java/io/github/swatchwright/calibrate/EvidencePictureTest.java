@@ -40,7 +40,15 @@ class EvidencePictureTest {
   private record Level(String title, Curve k, Curve s) {}
 
   /** A mean over the bands and the sd about it, both of a natural logarithm. */
-  private record Curve(double[] mean, double[] sd) {
+  private static final class Curve {
+    private final double[] mean;
+    private final double[] sd;
+
+    private Curve(double[] mean, double[] sd) {
+      this.mean = mean;
+      this.sd = sd;
+    }
+
     double meanSd() {
       double sum = 0;
       for (double each : sd) {
