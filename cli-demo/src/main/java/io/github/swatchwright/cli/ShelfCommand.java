@@ -42,6 +42,7 @@ import picocli.CommandLine.Option;
       "  swatchwright shelf --import bench.csv --out bench.shelf.json",
       "  swatchwright shelf --shelf bench.shelf.json --add bottles.csv",
       "  swatchwright shelf --shelf bench.shelf.json --add new.jpg --regions new.regions.csv"
+          + " --medium acrylic"
     })
 final class ShelfCommand implements Command {
   /** More gaps than these are for {@code --json}. */

@@ -222,6 +222,9 @@ class CommandsTest {
   void helpHasAnExampleThatWorks(String command, @TempDir Path folder) throws IOException {
     Files.writeString(folder.resolve("bottles.csv"), "name,medium,srgb\nQuay green,oil,#405040\n");
     Files.copy(Path.of("../testdata/photos/hull-plate.jpg"), folder.resolve("test.jpg"));
+    Files.copy(Path.of("../testdata/photos/hull-plate.jpg"), folder.resolve("new.jpg"));
+    Files.writeString(
+        folder.resolve("new.regions.csv"), "name,region\nQuay-side red,\"240,100,160,160\"\n");
     String help = command.isEmpty() ? done("--help") : done(command, "--help");
 
     List<String> examples =
@@ -241,14 +244,14 @@ class CommandsTest {
   }
 
   /**
-   * The arguments with files, which examples call {@code bench.}, {@code bottles.} or {@code
-   * cards.}, in a folder.
+   * The arguments with files, which examples call {@code bench.}, {@code bottles.}, {@code
+   * cards.}, {@code new.} or {@code test.}, in a folder.
    */
   private static String[] in(Path folder, String[] words) {
     return Arrays.stream(words)
         .map(
             word ->
-                word.matches("(bench|bottles|cards|test)\\.[a-z.]+(@.*)?")
+                word.matches("(bench|bottles|cards|new|test)\\.[a-z.]+(@.*)?")
                     ? folder.resolve(word)
                     : word)
         .map(Object::toString)
