@@ -55,6 +55,11 @@ final class PhotoReference {
               + " oxide'; the more it is like the colour that is read, the surer that becomes.")
   @Nullable String beside;
 
+  /** Whether none is given. */
+  boolean isEmpty() {
+    return greys.isEmpty() && chart == null && plainAreas.isEmpty() && beside == null;
+  }
+
   /** Reads a photo by these references; a patch of known colour may be a paint of the shelf. */
   PhotoReader reader(Photo photo, Shelf shelf) {
     Illumination light = plainAreas.isEmpty() ? Illumination.even() : light(photo);

@@ -2,14 +2,10 @@ package io.github.swatchwright.cli;
 
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.exchange.NamedRegion;
-import io.github.swatchwright.exchange.ReadLimits;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.photo.ShadeSearch;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -101,7 +97,8 @@ final class PhotoRegions {
   /** The regions of a file, in a photo. */
   static List<Named> of(GivenFile file, Photo photo) {
     List<Named> all = new ArrayList<>();
-    for (NamedRegion given : file.read("--regions", path -> read(file))) {
+    byte[] content = file.read("--regions", ShelfFiles::content);
+    for (NamedRegion given : NamedRegion.read(content, file.path().toString())) {
       try {
         Region region = Region.parse(given.region(), photo.width(), photo.height());
         all.add(new Named(Optional.of(given.name()), region));
@@ -111,13 +108,5 @@ final class PhotoRegions {
       }
     }
     return all;
-  }
-
-  /** At most one byte more than is taken: a file may have no end, such as a device. */
-  private static List<NamedRegion> read(GivenFile file) throws IOException {
-    try (InputStream in = Files.newInputStream(file.path())) {
-      byte[] bytes = in.readNBytes(ReadLimits.USUAL.mostBytes() + 1);
-      return NamedRegion.read(bytes, file.path().toString());
-    }
   }
 }

@@ -13,11 +13,6 @@ import java.util.Set;
 
 /** Named colours of a photo as paints, each with the error of its colour. */
 final class PhotoShelf {
-  /** The smallest and the largest error that a shelf may state. */
-  private static final double LEAST_ERROR = 0.3;
-
-  private static final double MOST_ERROR = 20;
-
   private PhotoShelf() {}
 
   /**
@@ -48,9 +43,9 @@ final class PhotoShelf {
   }
 
   private static Paint paint(String name, PhotoColour colour, Medium medium) {
-    double error = Math.max(LEAST_ERROR, Math.min(MOST_ERROR, colour.error()));
     try {
-      return Paint.of(name, medium, colour.swatch()).withSwatchError(Math.rint(100 * error) / 100);
+      return Paint.of(name, medium, colour.swatch())
+          .withSwatchError(StatedError.of(colour.error()));
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(Printable.quoted(name) + ": " + e.getMessage(), e);
     }

@@ -14,7 +14,6 @@ import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.photo.ShadeSearch;
 import io.github.swatchwright.spectrum.Illuminant;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -124,6 +123,9 @@ final class SampleCommand implements Command {
       throw new IllegalArgumentException(
           "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
     }
+    if (replace && out == null) {
+      throw new IllegalArgumentException("--replace goes with --out");
+    }
     Path file = Objects.requireNonNull(photo).path();
     Photo opened = PhotoFile.open(file);
     if (pick != null) {
@@ -175,16 +177,8 @@ final class SampleCommand implements Command {
   }
 
   private void writeShelf(NewFile to, Path file, List<RegionColour> colours) {
-    if (!replace && Files.exists(to.path())) {
-      throw new IllegalArgumentException(
-          "--out: "
-              + to
-              + " is there already; --replace writes over it and keeps it with .bak at its end,"
-              + " shelf --shelf "
-              + to
-              + " --add "
-              + file
-              + " --regions FILE adds to it");
+    if (!replace) {
+      ShelfFiles.requireFree(to, "--add " + file + " --regions FILE");
     }
     Medium all = Words.one("--medium", medium, Medium.values(), Medium::word);
     String name = String.valueOf(file.getFileName());

@@ -21,11 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What was read of a sheet, as paints of a shelf and as test cards. */
 final class SheetShelf {
-  private static final double LEAST_ERROR = 0.3;
-
-  /** The largest error that a shelf or a card may state. */
-  private static final double MOST_ERROR = 20;
-
   private SheetShelf() {}
 
   /**
@@ -87,11 +82,7 @@ final class SheetShelf {
               .withThinned(old.thinned())
               .withNotes(old.notes());
     }
-    return fresh.withDrawdown(read.drawdown()).withSwatchError(error(read.error()));
-  }
-
-  private static double error(double sd) {
-    return Math.max(LEAST_ERROR, Math.min(MOST_ERROR, Math.rint(100 * sd) / 100));
+    return fresh.withDrawdown(read.drawdown()).withSwatchError(StatedError.of(read.error()));
   }
 
   /**
@@ -132,7 +123,7 @@ final class SheetShelf {
         new Swatch.OfLab(read.opaque().masstone()),
         Optional.empty(),
         OptionalDouble.empty(),
-        OptionalDouble.of(error(read.opaque().error())),
+        OptionalDouble.of(StatedError.of(read.opaque().error())),
         Optional.empty());
   }
 }

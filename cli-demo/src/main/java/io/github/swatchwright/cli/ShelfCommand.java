@@ -19,7 +19,6 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.spectrum.TristimulusWeights;
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -123,6 +122,10 @@ final class ShelfCommand implements Command {
 
   @Override
   public void run() {
+    if (regions == null && !reference.isEmpty()) {
+      throw new IllegalArgumentException(
+          "--grey, --chart, --even-light and --beside go with --regions");
+    }
     TristimulusWeights light = shared.weights();
     Shelf shelf = shelf();
     Optional<NewFile> to = shelfToWrite();
@@ -203,14 +206,8 @@ final class ShelfCommand implements Command {
       return Optional.of(new NewFile(own.path()));
     }
     boolean isOwn = addFile != null && own != null && out != null && own.path().equals(out.path());
-    if (out != null && !isOwn && !replace && Files.exists(out.path())) {
-      throw new IllegalArgumentException(
-          "--out: "
-              + out
-              + " is there already; --replace writes over it and keeps it with .bak at its end,"
-              + " shelf --shelf "
-              + out
-              + " --add FILE adds to it");
+    if (out != null && !isOwn && !replace) {
+      ShelfFiles.requireFree(out, "--add FILE");
     }
     return Optional.ofNullable(out);
   }

@@ -54,14 +54,33 @@ final class ShelfFiles {
                             + " must end in .csv, .gpl, .json, or .txt (CGATS text); the swatches"
                             + " of a photo are read with --regions"));
     String shelfName = name.substring(0, name.lastIndexOf('.'));
-    byte[] content = file.read(option, path -> content(Files.newInputStream(path)));
+    byte[] content = file.read(option, ShelfFiles::content);
     return format.read(content, file.path().toString(), new ImportDefaults(shelfName, medium));
   }
 
   /** At most one byte more than is taken: a file may have no end, such as a device. */
-  private static byte[] content(InputStream in) throws IOException {
-    try (in) {
+  static byte[] content(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(ReadLimits.USUAL.mostBytes() + 1);
+    }
+  }
+
+  /**
+   * Refuses a shelf that is there already as the place of a new one.
+   *
+   * @param adding options of {@code shelf} that add the new paints to it instead
+   */
+  static void requireFree(NewFile out, String adding) {
+    if (Files.exists(out.path())) {
+      throw new IllegalArgumentException(
+          "--out: "
+              + out
+              + " is there already; --replace writes over it and keeps it with .bak at its end,"
+              + " shelf --shelf "
+              + out
+              + " "
+              + adding
+              + " adds to it");
     }
   }
 

@@ -126,6 +126,9 @@ class SampleRegionsTest {
         .isCloseTo(39, within(2.0));
     refused(Run.of("shelf", "--shelf", own.toString(), "--add", photo), "read with --regions");
     refused(Run.of("shelf", "--regions", one), "go with --import or --add");
+    refused(
+        Run.of("shelf", "--shelf", own.toString(), "--add", photo, "--grey", GREY),
+        "--grey, --chart, --even-light and --beside go with --regions");
   }
 
   @Test
@@ -158,6 +161,7 @@ class SampleRegionsTest {
         Run.of(
             "sample", photo, "--pick", folder.resolve("p.html").toString(), "--regions", regions),
         "--pick reads no colours yet");
+    refused(Run.of("sample", photo, "--replace"), "--replace goes with --out");
     assertThat(folder.resolve("x.json")).doesNotExist();
     assertThat(folder.resolve("p.html")).doesNotExist();
   }
