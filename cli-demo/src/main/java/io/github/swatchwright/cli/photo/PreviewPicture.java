@@ -127,7 +127,7 @@ public final class PreviewPicture {
     for (int percent = percents(small.getHeight(), 2 * ROW); percent <= 100; ) {
       double at = TOP + percent / 100.0 * small.getHeight();
       tick(right, (int) at, 5, 0);
-      words(percent == 100 ? "100" : percent + " %", right + 7, at + LETTERS / 3);
+      words(percent == 100 ? "100" : percent + " %", right + 10, at + LETTERS / 3);
       percent += percents(small.getHeight(), 2 * ROW);
     }
   }
