@@ -137,9 +137,9 @@ public final class JsonResult {
   }
 
   /**
-   * Which one paint would bring a list of targets into reach best: the {@code targets} with the
-   * shelf as it stands, and the {@code additions}, the best first, each with its {@code nearest}
-   * recipe for each target.
+   * Which one paint brings a list of targets closest: the {@code targets} with the shelf as it
+   * stands, and the {@code additions}, the best first, each with its {@code nearest} recipe for
+   * each target.
    */
   public static JsonResult of(Reinforcement result) {
     return ReinforcementJson.of(result);

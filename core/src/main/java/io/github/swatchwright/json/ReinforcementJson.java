@@ -6,9 +6,9 @@ import io.github.swatchwright.match.Reinforcement;
 import java.io.IOException;
 
 /**
- * Which one paint would bring a list of targets into reach best, as JSON: the {@code targets} with
- * the shelf as it stands, and the {@code additions}, the best first, each with its {@code nearest}
- * recipe for each target.
+ * Which one paint brings a list of targets closest, as JSON: the {@code targets} with the shelf as
+ * it stands, and the {@code additions}, the best first, each with its {@code nearest} recipe for
+ * each target.
  *
  * <pre>{@code
  * {"light":"D65",
