@@ -190,12 +190,12 @@ final class PageSvg {
         : text;
   }
 
-  /** A page's shapes on its paper. */
+  /** A page's shapes on its paper, which is white where no style sheet says otherwise. */
   static Markup page(Page page) {
     return Markup.of("svg")
         .with("class", "page")
         .with("viewBox", "0 0 " + point(page.width(), page.height()))
-        .add(inked(paper(page.width(), page.height()), Ink.PAPER))
+        .add(inked(paper(page.width(), page.height()), Ink.PAPER).with("fill", Ink.PAPER.hex()))
         .add(shapes(page.shapes()));
   }
 
