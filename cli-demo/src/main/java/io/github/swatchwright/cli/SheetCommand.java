@@ -107,9 +107,12 @@ final class SheetCommand implements Command {
   }
 
   private void print() {
-    if (cardsFile != null || addTo != null || replace || picture != null || painted != null) {
+    boolean writesWhatIsRead =
+        cardsFile != null || addTo != null || replace || picture != null || painted != null;
+    if (writesWhatIsRead || reading.haveOptions()) {
       throw new IllegalArgumentException(
-          "--cards, --add-to, --replace, --picture and --painted go with --read");
+          "--cards, --add-to, --replace, --picture, --painted, --grey, --chart, --paper-white,"
+              + " --corners, --layout and --partial go with --read");
     }
     if (shared.wantsResult()) {
       throw new IllegalArgumentException(
@@ -130,6 +133,11 @@ final class SheetCommand implements Command {
   }
 
   private void read() {
+    if (printing.isAsked()) {
+      throw new IllegalArgumentException(
+          "--names, --blank, --tints, --white, --mix and --fields are for a sheet to print; leave"
+              + " them out with --read");
+    }
     Finish how = Words.one("--finish", finish, Finish.values(), Finish::word);
     if (out != null && !out.ending().equals("json")) {
       throw new IllegalArgumentException("--out: " + out + " must end in .json, it is a shelf");

@@ -39,21 +39,27 @@ final class SheetPhotos {
       names = "--corners",
       paramLabel = "X,Y;X,Y;X,Y;X,Y",
       description =
-          "Where the corner marks are in the photo, pixels, clockwise from the left upper one of"
-              + " the sheet; when they aren't found.")
+          "With --read, when the corner marks aren't found: where they are in the photo, in pixels,"
+              + " clockwise from the one at the top left of the sheet.")
   @Nullable String corners;
 
   @Option(
       names = "--layout",
       paramLabel = "FILE",
-      description = "The sheet's layout, as JSON; when its code can't be read.")
+      description = "With --read, when the sheet's code can't be read: its layout, as JSON.")
   @Nullable GivenFile layoutFile;
 
   @Option(
       names = "--partial",
       description =
-          "Accept some of the sheet's pages; without this option, all of them must be there.")
+          "With --read: accept some of the sheet's pages; without this option, all of them must be"
+              + " there.")
   boolean partial;
+
+  /** Whether an option is given that only photos need. */
+  boolean haveOptions() {
+    return corners != null || layoutFile != null || partial || !references.isEmpty();
+  }
 
   /** Reads all photos, in the order of their pages. */
   List<SeenPicture.Page> read() {

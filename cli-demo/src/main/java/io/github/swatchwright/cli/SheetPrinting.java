@@ -80,6 +80,16 @@ final class SheetPrinting {
               + " ${DEFAULT-VALUE}).")
   String medium = "";
 
+  /** Whether it is said what a sheet to print is for. */
+  boolean isAsked() {
+    return names != null
+        || blank != null
+        || tints != null
+        || white != null
+        || !mixes.isEmpty()
+        || fields != null;
+  }
+
   /** The pages that are asked for. */
   List<SheetPage> pages(@Nullable Shelf shelf) {
     Paper size = Words.one("--paper", paper, Paper.values(), Paper::word);
@@ -173,7 +183,7 @@ final class SheetPrinting {
       }
       if (name.startsWith(SheetPage.MIX)) {
         throw new IllegalArgumentException(
-            "--names: '" + name + "' begins with " + SheetPage.MIX + ", which marks mixes");
+            "--names: '" + name + "' begins with " + SheetPage.MIX + "; name mixes with --mix");
       }
     }
     return new ArrayList<>(seen);

@@ -15,23 +15,29 @@ final class SheetReferenceOptions {
       names = "--grey",
       paramLabel = "Y%",
       description =
-          "A grey card lies in its place on the sheet; it reflects this share of light, such as"
-              + " 18%%.")
+          "With --read: a grey card lies in its place on the sheet; it reflects this share of"
+              + " light, such as 18%%.")
   @Nullable String grey;
 
   @Option(
       names = "--chart",
       paramLabel = "FILE",
-      description = "A colour chart of these known colours, as JSON, fills the place for it.")
+      description =
+          "With --read: a colour chart of these known colours, as JSON, fills the place for it.")
   @Nullable GivenFile chart;
 
   @Option(
       names = "--paper-white",
       paramLabel = "COLOUR",
       description =
-          "The paper's colour, such as 'lab(95, 1, -4)', when neither a grey card nor a chart lies"
-              + " on the sheet; usual white paper when left out.")
+          "With --read: the paper's colour, such as 'lab(95, 1, -4)', when neither a grey card nor"
+              + " a chart lies on the sheet; usual white paper when left out.")
   @Nullable String paperWhite;
+
+  /** Whether none is given. */
+  boolean isEmpty() {
+    return grey == null && chart == null && paperWhite == null;
+  }
 
   /** What colours are corrected by: usual white paper when nothing is given. */
   SheetReference reference() {

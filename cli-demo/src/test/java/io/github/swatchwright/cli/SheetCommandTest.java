@@ -96,6 +96,12 @@ class SheetCommandTest {
     refused(Run.of("sheet", "--read", photo.toString(), photo.toString()), "is in two photos");
     refused(Run.of("sheet", "--out", in("x.pdf")), "which paints");
     refused(Run.of("sheet", "--names", "a", "--out", in("x.pdf"), "--json"), "go with --read");
+    refused(
+        Run.of("sheet", "--names", "a", "--out", in("x.pdf"), "--grey", "18%"), "go with --read");
+    refused(
+        Run.of("sheet", "--read", photo.toString(), "--names", "a", "--out", in("x.json")),
+        "leave them out with --read");
+    refused(Run.of("sheet", "--names", "=a:1", "--out", in("x.pdf")), "name mixes with --mix");
     refused(Run.of("sheet", "--names", "a, a", "--out", in("x.pdf")), "named twice");
     refused(Run.of("sheet", "--names", "a, b", "--out", in("x.doc")), "must end in");
     assertThat(folder.toFile().list()).containsExactlyInAnyOrder("plain.png", "small.png");
