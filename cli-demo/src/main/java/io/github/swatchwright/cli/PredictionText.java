@@ -5,6 +5,9 @@ import java.util.Locale;
 
 /** A prediction in words. */
 final class PredictionText {
+  /** The least that is told: 0.0 would promise the very same colour. */
+  private static final double LEAST = 0.1;
+
   private PredictionText() {}
 
   /** The colour. */
@@ -18,6 +21,6 @@ final class PredictionText {
         Locale.ROOT,
         "In %.0f of 100 tries, your paint will be within ΔE00 %.1f of this.",
         100 * Prediction.INTERVAL_PROBABILITY,
-        prediction.intervalDeltaE00());
+        Math.max(LEAST, prediction.intervalDeltaE00()));
   }
 }

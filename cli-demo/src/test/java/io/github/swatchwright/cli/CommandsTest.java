@@ -99,6 +99,8 @@ class CommandsTest {
         .startsWith("White:1\n  #")
         .contains("In 80 of 100 tries, your paint will be within ΔE00 ")
         .endsWith("Light: D65\n");
+    // Measured by an instrument, and unmixed: known almost exactly.
+    assertThat(done("predict", "Red oxide:1")).contains("within ΔE00 0.1 of this");
   }
 
   @Test
@@ -244,8 +246,8 @@ class CommandsTest {
   }
 
   /**
-   * The arguments with files, which examples call {@code bench.}, {@code bottles.}, {@code
-   * cards.}, {@code new.} or {@code test.}, in a folder.
+   * The arguments with files, which examples call {@code bench.}, {@code bottles.}, {@code cards.},
+   * {@code new.} or {@code test.}, in a folder.
    */
   private static String[] in(Path folder, String[] words) {
     return Arrays.stream(words)

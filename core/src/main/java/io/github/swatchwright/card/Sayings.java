@@ -44,13 +44,13 @@ final class Sayings {
           "What the mix may dry to instead: 80 of 100 tries stay within it, lighter ones towards"
               + " its top. A ring that looks like its middle is good news.");
 
-  /** How sure a prediction is. */
+  /** How sure a prediction is; never 0.0, which would promise the very same colour. */
   static String interval(double deltaE00) {
     return String.format(
         Locale.ROOT,
         "%.0f of 100 tries land within ΔE00 %.1f of it.",
         100 * Prediction.INTERVAL_PROBABILITY,
-        deltaE00);
+        Math.max(0.1, deltaE00));
   }
 
   /** A difference with its meaning. */
