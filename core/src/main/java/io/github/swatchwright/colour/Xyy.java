@@ -26,9 +26,11 @@ public record Xyy(double x, double y, double luminance, WhitePoint white) {
   /** The chromaticity of a colour; black, which has none, is given that of its white. */
   static Xyy of(Xyz colour) {
     double sum = colour.x() + colour.y() + colour.z();
-    return sum == 0
-        ? new Xyy(of(colour.white().toXyz()).x, of(colour.white().toXyz()).y, 0, colour.white())
-        : new Xyy(colour.x() / sum, colour.y() / sum, colour.y(), colour.white());
+    if (sum == 0) {
+      Xyy white = of(colour.white().toXyz());
+      return new Xyy(white.x, white.y, 0, colour.white());
+    }
+    return new Xyy(colour.x() / sum, colour.y() / sum, colour.y(), colour.white());
   }
 
   /** Tristimulus values. */

@@ -34,7 +34,7 @@ public record ShadeSearch(OptionalInt count, long seed) {
   private static final double WELL_SHARE = 0.9;
 
   /** Colours further apart than that ΔE00 are different ones (facts of the trade, from memory). */
-  private static final double DIFFERENT = 5;
+  static final double DIFFERENT = 5;
 
   /** Below that ΔE00, a difference doesn't show at a glance (likewise). */
   private static final double UNSEEN = 2;

@@ -27,9 +27,6 @@ public record TwoColours(Lab most, Lab rest, double share) {
   /** Fewer pixels are dirt or glare. */
   private static final double LEAST_SHARE = 0.08;
 
-  /** Colours further apart than that ΔE00 are different ones (facts of the trade, from memory). */
-  private static final double DIFFERENT = 5;
-
   /**
    * The middle third between two medians may hold this much of the smaller part. It holds 0.35 of
    * it when the pixels are one normal distribution, and 0.33 when they are a ramp.
@@ -64,7 +61,8 @@ public record TwoColours(Lab most, Lab rest, double share) {
         Arrays.stream(places).filter(at -> at > low + third && at < high - third).count();
     Lab first = median(sorted.subList(0, cut));
     Lab second = median(sorted.subList(cut, places.length));
-    if (between > MOST_BETWEEN * smaller || Ciede2000.deltaE(first, second) < DIFFERENT) {
+    if (between > MOST_BETWEEN * smaller
+        || Ciede2000.deltaE(first, second) < ShadeSearch.DIFFERENT) {
       return Optional.empty();
     }
     double share = (double) (places.length - smaller) / places.length;
