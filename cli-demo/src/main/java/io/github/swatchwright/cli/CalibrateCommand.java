@@ -204,7 +204,7 @@ final class CalibrateCommand implements Command {
     }
     if (pots.size() != measured.size()) {
       throw new IllegalArgumentException(
-          pots.size() + " --pot and " + measured.size() + " --measured, must be as many");
+          "each --pot needs its --measured: there are " + pots.size() + " and " + measured.size());
     }
     for (int i = 0; i < pots.size(); i++) {
       Mix pot = Mix.parse(pots.get(i), shelf);

@@ -32,11 +32,10 @@ final class PhotoRegions {
   @Option(
       names = "--radius",
       paramLabel = "R",
-      defaultValue = "2%",
       description =
           "With --at: half the side of the square, in pixels or in percent of the picture's shorter"
               + " side (default 2%%).")
-  String radius = "";
+  @Nullable String radius;
 
   @Option(
       names = "--regions",
@@ -77,6 +76,9 @@ final class PhotoRegions {
 
   /** All of them, in a photo; the whole of it when none is given. */
   List<Named> in(Photo photo) {
+    if (radius != null && places.isEmpty()) {
+      throw new IllegalArgumentException("--radius goes with --at");
+    }
     if (isEmpty()) {
       Region whole = new Region(0, 0, photo.width(), photo.height());
       return List.of(new Named(Optional.empty(), whole));
@@ -86,8 +88,8 @@ final class PhotoRegions {
       Region region = Region.parse(text, photo.width(), photo.height());
       all.add(new Named(Optional.empty(), region));
     }
-    places.forEach(
-        text -> all.add(new Named(Optional.empty(), SquareAt.parse(text, radius, photo))));
+    String half = radius == null ? "2%" : radius;
+    places.forEach(text -> all.add(new Named(Optional.empty(), SquareAt.parse(text, half, photo))));
     if (file != null) {
       all.addAll(of(file, photo));
     }

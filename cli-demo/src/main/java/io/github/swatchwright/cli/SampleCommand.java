@@ -98,11 +98,10 @@ final class SampleCommand implements Command {
   @Option(
       names = "--medium",
       paramLabel = "MEDIUM",
-      defaultValue = "acrylic",
       description =
           "With --out: the medium of all paints: acrylic, lacquer, enamel, oil or water (default"
-              + " ${DEFAULT-VALUE}).")
-  String medium = "";
+              + " acrylic).")
+  @Nullable String medium;
 
   @Option(
       names = "--replace",
@@ -123,8 +122,8 @@ final class SampleCommand implements Command {
       throw new IllegalArgumentException(
           "--light is " + shared.light() + ", must be D65: a photo tells no other light's colours");
     }
-    if (replace && out == null) {
-      throw new IllegalArgumentException("--replace goes with --out");
+    if (out == null && (replace || medium != null)) {
+      throw new IllegalArgumentException("--medium and --replace go with --out");
     }
     Path file = Objects.requireNonNull(photo).path();
     Photo opened = PhotoFile.open(file);
@@ -157,6 +156,11 @@ final class SampleCommand implements Command {
   private void writePick(NewFile page, Photo opened, Path file) {
     boolean readsColours =
         !regions.isEmpty() || shades != null || preview != null || out != null || card.file != null;
+    if (!reference.isEmpty()) {
+      throw new IllegalArgumentException(
+          "--pick reads no colours yet: leave out --grey, --chart, --even-light and --beside, and"
+              + " mark a grey card on the page");
+    }
     if (readsColours || shared.wantsResult()) {
       throw new IllegalArgumentException(
           "--pick reads no colours yet: leave out --region, --at, --regions, --colours, --preview,"
@@ -180,15 +184,21 @@ final class SampleCommand implements Command {
     if (!replace) {
       ShelfFiles.requireFree(to, "--add " + file + " --regions FILE");
     }
-    Medium all = Words.one("--medium", medium, Medium.values(), Medium::word);
     String name = String.valueOf(file.getFileName());
-    ShelfFiles.replace(output.files(), to.path(), PhotoShelf.of(name, colours, all));
+    ShelfFiles.replace(output.files(), to.path(), PhotoShelf.of(name, colours, medium()));
+  }
+
+  private Medium medium() {
+    return medium == null
+        ? Medium.ACRYLIC
+        : Words.one("--medium", medium, Medium.values(), Medium::word);
   }
 
   private void tellOut(int paints) {
     if (out != null) {
       output.line("");
-      output.line("Shelf with %s (%s) written to %s.", Words.count(paints, "paint"), medium, out);
+      output.line(
+          "Shelf with %s (%s) written to %s.", Words.count(paints, "paint"), medium().word(), out);
     }
   }
 

@@ -144,12 +144,7 @@ class CalibrateCommandTest {
     assertThat(told.status()).isZero();
     assertThat(told.out()).endsWith("The better shelf is not kept: --out NEW writes it.\n");
     Run kept =
-        run(
-            new String[] {"--shelf", Run.fiveShelf()},
-            "calibrate",
-            cards(CARD),
-            "--out",
-            better());
+        run(new String[] {"--shelf", Run.fiveShelf()}, "calibrate", cards(CARD), "--out", better());
     assertThat(lines(kept)).isEqualTo(lines(told));
   }
 
@@ -163,7 +158,7 @@ class CalibrateCommandTest {
   void whatDoesNotGoTogetherIsRefused() throws Exception {
     refused("name cards to learn from: CARDS or --pot; or ask --next", "calibrate");
     refused("--for is given without --next, must be with it", "calibrate", "--for", "#808080");
-    refused("1 --pot and 0 --measured, must be as many", "calibrate", "--pot", "White:1");
+    refused("each --pot needs its --measured: there are 1 and 0", "calibrate", "--pot", "White:1");
     refused("--out is given without cards to learn from", "calibrate", "--next", "--out", better());
   }
 

@@ -161,7 +161,12 @@ class SampleRegionsTest {
         Run.of(
             "sample", photo, "--pick", folder.resolve("p.html").toString(), "--regions", regions),
         "--pick reads no colours yet");
-    refused(Run.of("sample", photo, "--replace"), "--replace goes with --out");
+    refused(Run.of("sample", photo, "--replace"), "--medium and --replace go with --out");
+    refused(Run.of("sample", photo, "--medium", "oil"), "--medium and --replace go with --out");
+    refused(Run.of("sample", photo, "--radius", "5%"), "--radius goes with --at");
+    refused(
+        Run.of("sample", photo, "--pick", folder.resolve("p.html").toString(), "--grey", GREY),
+        "mark a grey card on the page");
     assertThat(folder.resolve("x.json")).doesNotExist();
     assertThat(folder.resolve("p.html")).doesNotExist();
   }
