@@ -11,8 +11,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,6 +46,9 @@ class CardsInBrowserTest {
   private static Optional<Chromium> browser = Optional.empty();
   private static Path photos = Path.of("");
 
+  /** Pages in HTML, each made once for the screen and for print, by their command. */
+  private static final Map<String, CardExample.Made> PAGES = new HashMap<>();
+
   @BeforeAll
   static void startBrowser(@TempDir Path profile, @TempDir Path folder)
       throws IOException, InterruptedException {
@@ -70,8 +75,9 @@ class CardsInBrowserTest {
 
   @ParameterizedTest(name = "{1} as {0}")
   @MethodSource("cards")
-  void isShownTrueQuietAndInWords(String form, CardExample example, @TempDir Path folder) {
-    CardExample.Made card = example.make(folder, form);
+  void isShownTrueQuietAndInWords(String form, CardExample example, @TempDir Path folder)
+      throws IOException {
+    CardExample.Made card = form.equals("html") ? page(example) : example.make(folder, form);
     List<String> expected = card.colours();
     BrowserPage page = browser.orElseThrow().open(card.file().toUri());
 
@@ -99,7 +105,7 @@ class CardsInBrowserTest {
   @MethodSource("examples")
   void printsOnSoManyPagesOfA5WithEveryColour(CardExample example, @TempDir Path folder)
       throws IOException {
-    CardExample.Made card = example.make(folder, "html");
+    CardExample.Made card = page(example);
     byte[] printed = browser.orElseThrow().open(card.file().toUri()).printed();
     byte[] written = Files.readAllBytes(example.make(folder, "pdf").file());
     for (byte[] pdf : List.of(printed, written)) {
@@ -118,6 +124,15 @@ class CardsInBrowserTest {
         assertThat(new PDFTextStripper().getText(document)).contains("Print isn", "Date");
       }
     }
+  }
+
+  private static CardExample.Made page(CardExample example) throws IOException {
+    CardExample.Made made = PAGES.get(example.toString());
+    if (made == null) {
+      made = example.make(Files.createTempDirectory(photos, "page"), "html");
+      PAGES.put(example.toString(), made);
+    }
+    return made;
   }
 
   private static Set<Color> colours(BufferedImage image) {
