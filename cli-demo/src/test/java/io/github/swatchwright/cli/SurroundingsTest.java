@@ -91,6 +91,8 @@ class SurroundingsTest {
       throws Exception {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // Over before Java's second compiler would pay.
+    command.add("-XX:TieredStopAtLevel=1");
     command.addAll(options);
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
     command.addAll(List.of(args));
