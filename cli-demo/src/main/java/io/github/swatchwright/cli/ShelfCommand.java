@@ -6,23 +6,17 @@ import io.github.swatchwright.cli.file.Endings;
 import io.github.swatchwright.cli.file.GivenFile;
 import io.github.swatchwright.cli.file.NewFile;
 import io.github.swatchwright.cli.photo.PhotoFile;
-import io.github.swatchwright.cli.terminal.TextTable;
-import io.github.swatchwright.coat.HidingCoats;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.estimate.ShelfReport;
 import io.github.swatchwright.json.JsonResult;
 import io.github.swatchwright.match.ShelfReach;
-import io.github.swatchwright.paint.Hiding;
 import io.github.swatchwright.paint.Medium;
-import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.photo.Photo;
 import io.github.swatchwright.photo.RegionColour;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
@@ -44,9 +38,6 @@ import picocli.CommandLine.Option;
           + " --medium acrylic"
     })
 final class ShelfCommand implements Command {
-  /** More gaps than these are for {@code --json}. */
-  private static final int MOST_GAPS = 6;
-
   private final Output output;
 
   @Mixin SharedOptions shared = new SharedOptions();
@@ -150,8 +141,9 @@ final class ShelfCommand implements Command {
         output,
         () -> JsonResult.of(report, reach, shared.light()),
         () -> {
-          print(report);
-          reach.ifPresent(this::print);
+          ShelfText text = new ShelfText(output);
+          text.print(report, shared.light());
+          reach.ifPresent(text::print);
         });
   }
 
@@ -164,25 +156,6 @@ final class ShelfCommand implements Command {
                         + report.name()
                         + "' holds no paint that can be computed with"));
     output.files().write("--plot", file, new ReachPlot(report, known).toSvg());
-  }
-
-  private void print(ShelfReach reach) {
-    output.line("");
-    output.line(
-        "%.0f %% of the colours that a display shows can be mixed to within ΔE00 %.0f, of up to"
-            + " three paints (estimated).",
-        100 * reach.share(), ShelfReach.LIMIT);
-    reach.gaps().stream().limit(MOST_GAPS).forEach(this::print);
-  }
-
-  private void print(ShelfReach.Gap gap) {
-    output.line(
-        "Gap: %s, %.0f %% of it out of reach; furthest is %s%s, ΔE00 %.0f away.",
-        gap.name(),
-        100 * gap.share(),
-        output.block(gap.furthest().lab()),
-        Output.notation(gap.furthest().lab()),
-        gap.furthest().nearestDeltaE00());
   }
 
   /** A new shelf is looked through as far as it takes no estimate: it may be a large one. */
@@ -250,58 +223,5 @@ final class ShelfCommand implements Command {
     List<RegionColour> colours =
         PhotoRegions.of(places, photo).stream().map(named -> named.in(reader)).toList();
     return PhotoShelf.of(String.valueOf(file.path().getFileName()), colours, all);
-  }
-
-  private void print(ShelfReport report) {
-    output.line(
-        "%s: %s, light %s",
-        report.name(), Words.count(report.paints().size(), "paint"), shared.light().name());
-    output.line("");
-    TextTable table =
-        new TextTable(
-            new TextTable.Column("Paint", false),
-            new TextTable.Column("Medium", false),
-            new TextTable.Column("Hiding", false),
-            new TextTable.Column("Coats", true),
-            new TextTable.Column("Masstone", false),
-            TextTable.Column.spared("in CIELAB"));
-    for (ShelfReport.Entry entry : report.paints()) {
-      Paint paint = entry.paint();
-      table.add(
-          paint.name(),
-          paint.medium().word(),
-          paint.hiding().map(ShelfCommand::inWords).orElse("-"),
-          coats(entry.coatsToHide()),
-          entry.masstone().map(lab -> output.block(lab) + Output.hex(lab)).orElse("-"),
-          entry.masstone().map(Output::numbers).orElse("-"));
-    }
-    output.table(table);
-    output.line("");
-    output.line("Masstone: the paint's colour unmixed, where it hides.");
-    output.line(
-        "Coats: how many whole ones hide black and white, computed (contrast ratio 0.98: over black"
-            + " it reflects 98 % of what it does over white).");
-    report.problems().forEach(problem -> output.line("Note: %s.", problem.text()));
-  }
-
-  private static String coats(OptionalDouble coats) {
-    if (coats.isEmpty()) {
-      return "-";
-    }
-    OptionalInt whole = HidingCoats.whole(coats.getAsDouble());
-    return whole.isEmpty() ? "never" : Integer.toString(whole.getAsInt());
-  }
-
-  private static String inWords(Hiding hiding) {
-    if (hiding instanceof Hiding.Coats coats) {
-      return Numbers.plain(coats.coats()) + (coats.coats() == 1 ? " coat" : " coats");
-    }
-    if (hiding instanceof Hiding.ContrastRatio contrast) {
-      return "contrast " + Numbers.plain(contrast.ratio());
-    }
-    if (hiding instanceof Hiding.Scattering scattering) {
-      return "S " + Numbers.plain(scattering.scattering());
-    }
-    return ((Hiding.Word) hiding).word();
   }
 }

@@ -2,7 +2,6 @@ package io.github.swatchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.swatchwright.colour.Srgb;
 import java.awt.Color;
@@ -52,15 +51,8 @@ class CardsInBrowserTest {
   @BeforeAll
   static void startBrowser(@TempDir Path profile, @TempDir Path folder)
       throws IOException, InterruptedException {
-    Optional<Path> program = Chromium.find();
-    if (!"required".equals(System.getenv("BROWSER_TESTS"))) {
-      assumeTrue(program.isPresent(), "no chromium on the path");
-    }
     photos = folder;
-    Path chromium =
-        program.orElseThrow(
-            () -> new IllegalStateException("BROWSER_TESTS=required, but no chromium on the path"));
-    browser = Optional.of(Chromium.start(chromium, profile));
+    browser = Optional.of(Chromium.start(profile));
   }
 
   @AfterAll

@@ -1,5 +1,7 @@
 package io.github.swatchwright.cli;
 
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -46,7 +48,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Where a chromium is on this machine's path. */
-  static Optional<Path> find() {
+  private static Optional<Path> find() {
     return Arrays.stream(System.getenv().getOrDefault("PATH", "").split(":"))
         .map(folder -> Path.of(folder, "chromium"))
         .filter(Files::isExecutable)
@@ -54,12 +56,24 @@ final class Chromium implements AutoCloseable {
   }
 
   /**
-   * Starts one with an empty profile.
+   * Starts the one on this machine's path with an empty profile. Where there is none, the test is
+   * skipped, or fails if the environment says {@code BROWSER_TESTS=required}.
    *
-   * @param program the chromium
    * @param profile an empty folder
    */
-  static Chromium start(Path program, Path profile) throws IOException, InterruptedException {
+  static Chromium start(Path profile) throws IOException, InterruptedException {
+    Optional<Path> program = find();
+    if (!"required".equals(System.getenv("BROWSER_TESTS"))) {
+      assumeTrue(program.isPresent(), "no chromium on the path");
+    }
+    return start(
+        program.orElseThrow(
+            () -> new IllegalStateException("BROWSER_TESTS=required, but no chromium on the path")),
+        profile);
+  }
+
+  private static Chromium start(Path program, Path profile)
+      throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder(
                 program.toString(),

@@ -2,7 +2,6 @@ package io.github.swatchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.swatchwright.colour.Srgb;
@@ -10,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,11 +72,8 @@ class CssColoursInBrowserTest {
   @Test
   @DisplayName("chromium: all 148 names of CSS Color 4 are the same to the bit, functions within 1")
   void asTheBrowserPaintsThem(@TempDir Path folder) throws IOException, InterruptedException {
-    Optional<Path> program = Chromium.find();
-    assumeTrue(program.isPresent(), "no chromium on the path");
     Path page = Files.writeString(folder.resolve("empty.html"), "<!DOCTYPE html><title>x</title>");
-    try (Chromium browser =
-        Chromium.start(program.orElseThrow(), Files.createDirectory(folder.resolve("profile")))) {
+    try (Chromium browser = Chromium.start(Files.createDirectory(folder.resolve("profile")))) {
       BrowserPage empty = browser.open(page.toUri());
       assertThat(NAMES).hasSize(148);
       compare(empty, NAMES, 0);

@@ -93,7 +93,7 @@ class ShelfFilesTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err().lines())
         .containsExactly(
-            "swatchwright: " + csv + ": nothing was imported, because of 2 lines",
+            "swatchwright: " + csv + ": nothing was read from it, because of 2 lines",
             "  line 3: medium is 'milk', must be one of acrylic, lacquer, enamel, oil, water",
             "  line 4: has 1 fields, must have 2 as the first line");
     assertThat(out).doesNotExist();

@@ -7,7 +7,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A file that isn't imported, because of lines that can't be taken. */
+/** A file that nothing is read from, because of lines that can't be taken. */
 public final class BadLinesException extends IllegalArgumentException {
   private static final long serialVersionUID = 1;
 
@@ -56,7 +56,7 @@ public final class BadLinesException extends IllegalArgumentException {
 
   private static String summary(String source, List<BadLine> lines) {
     return Printable.oneLine(source)
-        + ": nothing was imported, because of "
+        + ": nothing was read from it, because of "
         + lines.size()
         + (lines.size() == 1 ? " line" : " lines");
   }

@@ -118,7 +118,7 @@ class ShelfCsvTest {
             new BadLine(7, "coats is 0.0, must be a finite number above 0"));
     assertThatThrownBy(() -> read(text))
         .hasMessageStartingWith(
-            "bench.csv: nothing was imported, because of 4 lines\n  line 3: coats is 'x'");
+            "bench.csv: nothing was read from it, because of 4 lines\n  line 3: coats is 'x'");
   }
 
   @ParameterizedTest(name = "the first line {0} is refused")
