@@ -22,10 +22,14 @@ public final class NearestWord {
     String nearest = null;
     int fewest = mostSlips + 1;
     for (String word : words) {
-      int slips = slips(small, word.toLowerCase(Locale.ROOT));
-      if (slips < fewest) {
-        fewest = slips;
-        nearest = word;
+      String other = word.toLowerCase(Locale.ROOT);
+      // A slip changes a word's length by one letter at most.
+      if (Math.abs(small.length() - other.length()) < fewest) {
+        int slips = slips(small, other);
+        if (slips < fewest) {
+          fewest = slips;
+          nearest = word;
+        }
       }
     }
     return Optional.ofNullable(nearest);

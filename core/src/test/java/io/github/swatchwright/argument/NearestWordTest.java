@@ -24,4 +24,20 @@ class NearestWordTest {
     assertThat(NearestWord.to("mtahc", WORDS, 1)).isEmpty();
     assertThat(NearestWord.to("mtahc", WORDS, 2)).contains("match");
   }
+
+  @Test
+  void eachLetterTooManyOrTooFewIsASlip() {
+    assertThat(NearestWord.to("", List.of("ab"), 2)).contains("ab");
+    assertThat(NearestWord.to("", List.of("ab"), 1)).isEmpty();
+    assertThat(NearestWord.to("xshelfxx", WORDS, 3)).contains("shelf");
+    assertThat(NearestWord.to("xshelfxx", WORDS, 2)).isEmpty();
+    assertThat(NearestWord.to("ladder".repeat(100_000), WORDS, 2)).isEmpty();
+  }
+
+  @Test
+  void lettersAreCountedInLowerCase() {
+    // Unicode's SpecialCasing.txt: the capital I with a dot has two characters in lower case.
+    assertThat("\u0130").hasSize(1);
+    assertThat(NearestWord.to("i\u0307", List.of("\u0130"), 0)).contains("\u0130");
+  }
 }
