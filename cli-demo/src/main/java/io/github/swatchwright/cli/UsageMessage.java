@@ -16,6 +16,8 @@ import picocli.CommandLine.Model.OptionSpec;
 final class UsageMessage {
   private static final Map<Class<?>, String> KINDS =
       Map.of(
+          boolean.class,
+          "left without a value",
           int.class,
           "a whole number",
           Integer.class,
