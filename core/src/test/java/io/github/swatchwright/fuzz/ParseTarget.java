@@ -5,6 +5,7 @@ import io.github.swatchwright.coat.Coats;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.exchange.ImportDefaults;
+import io.github.swatchwright.exchange.NamedRegion;
 import io.github.swatchwright.exchange.ShelfImport;
 import io.github.swatchwright.json.CardsJson;
 import io.github.swatchwright.json.ChartJson;
@@ -25,7 +26,6 @@ import io.github.swatchwright.photo.Region;
 import io.github.swatchwright.sheet.SheetCode;
 import io.github.swatchwright.spectrum.Illuminant;
 import io.github.swatchwright.testdata.DemoShelf;
-import io.github.swatchwright.testdata.FuzzCorpus;
 import io.github.swatchwright.testdata.FuzzSubject;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -80,6 +80,11 @@ enum ParseTarget implements FuzzSubject {
       }),
   LIGHT(ParseSeeds.of("D65", "F11", "LED-B3"), Illuminant::parse),
   REGION(ParseSeeds.of("10,20,5,5", "1.5%, 2%,50%,50%"), text -> Region.parse(text, 640, 480)),
+  REGIONS(
+      bytes -> NamedRegion.read(bytes, "fuzz"),
+      ParseSeeds.of(
+          "name,region\r\n\"Rust, old\",\"10,20,5%,5%\"\r\n'=Grey,\"1,2,3,4\"\r\n",
+          "srgb;Region;note;NAME\n#fff;1,2,3,4;x;Rust\n")),
   SETTINGS(ParseSeeds.of("pressure=1.4bar,tip=0.3mm", "a = b"), Trial::parseSettings),
   SHIFT(ParseSeeds.of("b=-4", "L=3, a=1, b=-4"), CoatGoal::parseShift);
 
@@ -117,19 +122,18 @@ enum ParseTarget implements FuzzSubject {
     this.reader = bytes -> reader.read(new String(bytes, StandardCharsets.UTF_8));
   }
 
-  ParseTarget(List<byte[]> seeds, ShelfImport format) {
+  ParseTarget(ByteReader reader, List<byte[]> seeds) {
     this.seeds = seeds;
-    this.reader = bytes -> format.read(bytes, "fuzz", Demo.OIL);
+    this.reader = reader;
+  }
+
+  ParseTarget(List<byte[]> seeds, ShelfImport format) {
+    this(bytes -> format.read(bytes, "fuzz", Demo.OIL), seeds);
   }
 
   @Override
   public List<byte[]> seeds() {
     return seeds;
-  }
-
-  /** The good inputs, and those that earlier runs kept. */
-  List<byte[]> corpus() {
-    return Stream.concat(seeds.stream(), FuzzCorpus.of(name()).stream()).toList();
   }
 
   @Override

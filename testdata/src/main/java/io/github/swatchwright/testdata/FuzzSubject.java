@@ -1,6 +1,7 @@
 package io.github.swatchwright.testdata;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A reader of outside input, for a fuzzer to feed: it takes any bytes, or refuses them. */
 public interface FuzzSubject {
@@ -9,6 +10,11 @@ public interface FuzzSubject {
 
   /** Good inputs to start from. */
   List<byte[]> seeds();
+
+  /** The good inputs, and those that earlier runs kept. */
+  default List<byte[]> corpus() {
+    return Stream.concat(seeds().stream(), FuzzCorpus.of(name()).stream()).toList();
+  }
 
   /**
    * Feeds an input.

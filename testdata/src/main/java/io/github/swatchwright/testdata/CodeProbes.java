@@ -1,4 +1,4 @@
-package io.github.swatchwright.fuzz;
+package io.github.swatchwright.testdata;
 
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
