@@ -51,7 +51,7 @@ class StepwiseFailureTest {
 
   private static String plan() {
     return "{\"format\":\"swatchwright-plan\",\"version\":1,\"name\":\"Dredger\",\"areas\":["
-        + "{\"name\":\"Hull\",\"squareCentimetres\":10,\"steps\":[{\"step\":\"base\",\"paint\":\"White\"}]}]}";
+               + "{\"name\":\"Hull\",\"squareCentimetres\":10,\"steps\":[{\"step\":\"base\",\"paint\":\"White\"}]}]}";
   }
 
   private static String cards() {
@@ -76,7 +76,9 @@ class StepwiseFailureTest {
             .start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).as(out).isZero();
-    assertThat(out.lines().filter(line -> line.startsWith("runs ")).collect(Collectors.joining()))
-        .matches("runs \\d{3,}, power cuts \\d{3,}");
+    String counts =
+        out.lines().filter(line -> line.startsWith("runs ")).collect(Collectors.joining());
+    System.out.println(counts);
+    assertThat(counts).matches("runs \\d{3,}, power cuts \\d{3,}");
   }
 }

@@ -89,7 +89,7 @@ record MixText(String text, Shelf shelf) {
       throw refusal("a paint's name is missing" + inTheMix());
     }
     for (String piece : name.split(",", -1)) {
-      if (name.indexOf(',') >= 0 && isOn(piece.trim())) {
+      if (isOn(piece.trim())) {
         throw refusal(
             Printable.quoted(piece.trim())
                 + inTheMix()

@@ -1,6 +1,7 @@
 package io.github.swatchwright.mix;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.colour.Lab;
@@ -8,6 +9,7 @@ import io.github.swatchwright.difference.Ciede2000;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -154,6 +156,25 @@ class ColourSpreadTest {
   }
 
   @Test
+  void theSixPointsLieOnTheAxesOfACorrelatedCloud() {
+    double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
+    Lab target = Lab.ofD65(43, 23, 21);
+    // The columns of its Cholesky factor, by hand.
+    double b = Math.sqrt(2 - 0.36);
+    double c = (-0.4 - 0.6 * 0.2) / b;
+    double[][] columns = {{1, 0.6, 0.2}, {0, b, c}, {0, 0, Math.sqrt(1.5 - 0.04 - c * c)}};
+    double sum = 0;
+    for (double[] column : columns) {
+      for (double out : new double[] {Math.sqrt(3), -Math.sqrt(3)}) {
+        Lab point = Lab.ofD65(42 + out * column[0], 20 + out * column[1], 25 + out * column[2]);
+        sum += Ciede2000.deltaE(target, point);
+      }
+    }
+    assertThat(ColourSpread.of(RUST, covariance).roughlyExpectedDeltaE00(target))
+        .isCloseTo(sum / 6, within(1e-12));
+  }
+
+  @Test
   void knowledgeTakesItsPartOffTheCovariance() {
     double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
     double[][] explained = {{0.5, 0.3, 0.1}, {0.3, 0.6, -0.2}, {0.1, -0.2, 0.75}};
@@ -181,5 +202,33 @@ class ColourSpreadTest {
   @Test
   void theOutlineOfAColourKnownExactlyIsTheColour() {
     assertThat(ColourSpread.of(RUST, new double[3][3]).outline(3, 0.8)).containsOnly(RUST);
+  }
+
+  @Test
+  void aCovarianceThatIsNoNumberIsRefused() {
+    double[][] covariance = {{1, 0, 0}, {Double.NaN, 1, 0}, {0, 0, 1}};
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ColourSpread.of(RUST, covariance))
+        .withMessage("covariance[1][0] is NaN, must be a finite number");
+  }
+
+  @Test
+  void cloudsAreEqualWhoseCentreAndSpreadAre() {
+    double[][] covariance = {{1, 0, 0}, {0, 4, 0}, {0, 0, 9}};
+    ColourSpread spread = ColourSpread.of(RUST, covariance);
+    assertThat(spread)
+        .isEqualTo(ColourSpread.of(RUST, covariance))
+        .hasSameHashCodeAs(ColourSpread.of(RUST, covariance))
+        .isNotEqualTo(ColourSpread.of(Lab.ofD65(42, 20, 26), covariance))
+        .isNotEqualTo(ColourSpread.of(RUST, new double[3][3]))
+        .isNotEqualTo(RUST)
+        .hasToString("ColourSpread[centre=" + RUST + ", sd=[1.0, 2.0, 3.0]]");
+    // Different clouds may share a hash code, but a set of a hundred must not lie in one heap.
+    assertThat(
+            IntStream.range(0, 100)
+                .map(l -> ColourSpread.of(Lab.ofD65(l, 20, 26), covariance).hashCode())
+                .distinct()
+                .count())
+        .isGreaterThan(90);
   }
 }

@@ -8,12 +8,16 @@ import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.paint.FittedOptics;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.spectrum.Bands;
 import io.github.swatchwright.spectrum.TristimulusWeights;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,23 +50,25 @@ class MixGradientTest {
     return OpticalConstants.of(k, s);
   }
 
-  private static Lab colour(MixPredictor predictor, Mix mix, int part, int unknown, double by) {
+  private static Lab colour(
+      ShelfOptics optics, MixPredictor predictor, Mix mix, int part, int unknown, double by) {
     OpticalConstants[] paints =
         mix.parts().stream()
-            .map(p -> OPTICS.of(p.paint().name()).constants())
+            .map(p -> optics.of(p.paint().name()).constants())
             .toArray(OpticalConstants[]::new);
-    paints[part] = changed(OPTICS.of(mix.parts().get(part).paint().name()), unknown, by);
+    paints[part] = changed(optics.of(mix.parts().get(part).paint().name()), unknown, by);
     double[] volumes = mix.parts().stream().mapToDouble(Mix.Part::millilitres).toArray();
     return predictor.viewing().lab(OpticalConstants.mix(paints, volumes).opaque());
   }
 
-  private static Map<String, double[][]> differences(MixPredictor predictor, Mix mix) {
+  private static Map<String, double[][]> differences(
+      ShelfOptics optics, MixPredictor predictor, Mix mix) {
     Map<String, double[][]> jacobians = new LinkedHashMap<>();
     for (int part = 0; part < mix.parts().size(); part++) {
       double[][] jacobian = new double[3][2 * Bands.COUNT];
       for (int unknown = 0; unknown < 2 * Bands.COUNT; unknown++) {
-        Lab above = colour(predictor, mix, part, unknown, STEP);
-        Lab below = colour(predictor, mix, part, unknown, -STEP);
+        Lab above = colour(optics, predictor, mix, part, unknown, STEP);
+        Lab below = colour(optics, predictor, mix, part, unknown, -STEP);
         jacobian[0][unknown] = (above.l() - below.l()) / (2 * STEP);
         jacobian[1][unknown] = (above.a() - below.a()) / (2 * STEP);
         jacobian[2][unknown] = (above.b() - below.b()) / (2 * STEP);
@@ -76,9 +82,41 @@ class MixGradientTest {
   @ValueSource(
       strings = {"white:3, black:1", "white:2, oxide 1:3, organic 0:1", "band 0:1, earth 1:4"})
   void theSpreadFromThePaintsIsThatOfDifferences(String text) {
-    MixPredictor predictor = MixPredictor.of(OPTICS, TristimulusWeights.D65).withDropScatter(0);
-    Mix mix = Mix.parse(text, SHELF);
-    double[][] expected = OPTICS.covarianceOf(differences(predictor, mix));
+    agrees(OPTICS, text);
+  }
+
+  /** A card knows a masstone and a strength together: what one gains the other loses. */
+  @ParameterizedTest
+  @ValueSource(strings = {"white:3, oxide 1:1", "white:1, oxide 1:4", "oxide 1:1"})
+  void soItIsWhenEvidenceTiesReflectanceAndStrength(String text) {
+    float[] slopes = new float[2 * Bands.COUNT];
+    Arrays.fill(slopes, 0, Bands.COUNT, 0.5f);
+    Arrays.fill(slopes, Bands.COUNT, slopes.length, 1f);
+    Shelf taught = SHELF;
+    for (String name : List.of("white", "oxide 1")) {
+      taught = taught.with(taught.paint(name).withOptics(fitted(name, slopes)));
+    }
+    ShelfOptics optics = ShelfOptics.estimate(taught);
+    Mix mix = Mix.parse(text, taught);
+    assertThat(predictor(optics).predict(mix).intervalDeltaE00())
+        .isLessThan(predictor(OPTICS).predict(mix).intervalDeltaE00());
+    agrees(optics, text);
+  }
+
+  private static FittedOptics fitted(String name, float... slopes) {
+    PaintOptics paint = OPTICS.of(name);
+    double[] z = Arrays.stream(paint.masstone()).map(r -> Math.log(r / (1 - r))).toArray();
+    double[] u =
+        IntStream.range(0, Bands.COUNT)
+            .mapToDouble(band -> Math.log(paint.constants().s(band)))
+            .toArray();
+    return new FittedOptics(z, u, 1, 0.5, List.of(new FittedOptics.Row(0, slopes)));
+  }
+
+  private static void agrees(ShelfOptics optics, String text) {
+    MixPredictor predictor = predictor(optics);
+    Mix mix = Mix.parse(text, optics.shelf());
+    double[][] expected = optics.covarianceOf(differences(optics, predictor, mix));
     double[] sds = predictor.predict(mix).spread().standardDeviations();
     double[][] covariance = predictor.dependence(mix).covariance();
     for (int i = 0; i < 3; i++) {

@@ -123,6 +123,7 @@ class MixTest {
     refuses(
         "White, Rust:2",
         "'White' in the mix 'White, Rust:2' has no number of parts, must be 'White:3' or the like");
+    refuses(":x", "'x' in the mix ':x' is not a number of parts");
     refuses("White:x", "'x' in the mix 'White:x' is not a number of parts");
     refuses("White:1, White:2", "the mix names 'White' twice");
     refuses(

@@ -39,6 +39,17 @@ class WholeDropsTest {
         .isLessThanOrEqualTo(WholeDrops.NOT_SEEN);
   }
 
+  /** By trial: a quarter of a drop more at a time. */
+  @Test
+  void noSmallerPotWouldDo() {
+    WholeDrops trace = drops("Titanium white:40.3, Phthalo blue:1.01");
+    double least = trace.leastMillilitres(0.2).orElseThrow();
+    double drop = SHELF.paint("Titanium white").dropMillilitres();
+    for (double volume = 0.2; volume < least - drop; volume += drop / 4) {
+      assertThat(trace.enoughFor(volume)).as("%s ml", volume).isEmpty();
+    }
+  }
+
   @Test
   void someTracesAreTooSmallForAnyPot() {
     assertThat(drops("Titanium white:100000.3, Lamp black:0.37").leastMillilitres(99)).isEmpty();
