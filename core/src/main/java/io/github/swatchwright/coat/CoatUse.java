@@ -1,6 +1,7 @@
 package io.github.swatchwright.coat;
 
 import io.github.swatchwright.argument.Require;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -11,34 +12,27 @@ import java.util.Locale;
  */
 public enum CoatUse {
   /** An ordinary coat, thinned for the brush or the airbrush. */
-  COAT(0, 3),
+  COAT(3),
   /** A translucent coat over all of an area. */
-  GLAZE(3, 10),
+  GLAZE(10),
   /** Gathers in recesses; predicted where it lies evenly. */
-  WASH(10, 12),
+  WASH(12),
   /** Many dilute coats that shift the whole. */
-  FILTER(12, Double.POSITIVE_INFINITY);
+  FILTER(Double.POSITIVE_INFINITY);
 
   /** Volumes of thinner to one of paint that are worth a try. */
   public static final List<Double> STEPS = List.of(0.5, 1.0, 2.0, 3.0, 5.0, 8.0, 10.0, 15.0, 20.0);
 
-  private final double from;
   private final double below;
 
-  CoatUse(double from, double below) {
-    this.from = from;
+  CoatUse(double below) {
     this.below = below;
   }
 
   /** The use that goes with a ratio of thinner to paint, by volume. */
   public static CoatUse of(double thinner) {
     Require.nonNegative("thinner", thinner);
-    for (CoatUse use : values()) {
-      if (thinner >= use.from && thinner < use.below) {
-        return use;
-      }
-    }
-    return FILTER;
+    return Arrays.stream(values()).filter(use -> thinner < use.below).findFirst().orElseThrow();
   }
 
   /** The word for it, such as {@code filter}. */

@@ -76,7 +76,6 @@ public final class PaintedArea {
    */
   List<SeenPatch> patches(DoubleUnaryOperator surface, TristimulusWeights light) {
     return patches.stream()
-        .filter(patch -> patch.share > 0)
         .map(
             patch -> {
               double[] seen = Arrays.stream(patch.internal).map(surface).toArray();

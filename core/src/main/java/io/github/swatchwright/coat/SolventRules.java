@@ -65,6 +65,7 @@ public final class SolventRules {
           rule(WATER, OIL, SAFE, "white spirit leaves water colour alone", ""),
           rule(WATER, WATER, CAREFUL, "water lifts water colour again", LACQUER_SEAL));
 
+  /** The rules that take the place of those for coats when the upper one is a wash. */
   private static final List<SolventRule> WASHES =
       List.of(
           rule(
@@ -88,11 +89,6 @@ public final class SolventRules {
   /** The rules for coats, one for each lower and upper medium. */
   static List<SolventRule> coats() {
     return COATS;
-  }
-
-  /** The rules that take the place of those for coats when the upper one is a wash. */
-  static List<SolventRule> washes() {
-    return WASHES;
   }
 
   /**

@@ -1,12 +1,15 @@
 package io.github.swatchwright.coat;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.swatchwright.coat.BaseColour.Obstacle;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.match.MatchRequest;
+import io.github.swatchwright.match.Matcher;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.optics.HidingPower;
 import io.github.swatchwright.paint.Medium;
@@ -17,8 +20,10 @@ import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import io.github.swatchwright.testdata.DemoShelf;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class BaseFinderTest {
@@ -126,5 +131,110 @@ class BaseFinderTest {
     System.out.printf(
         "%d mixes: paint found ends ΔE00 %.2f away on average, %.2f at worst%n",
         cases, sum / cases, worst);
+  }
+
+  private static BaseColour colour(Lab end, String coats) {
+    return BaseFinder.of(PREDICTOR).colour(new Swatch.OfLab(end), Coats.parse(coats, SHELF));
+  }
+
+  private static Lab over(double reflectance, String coats) {
+    double[] values = new double[8];
+    Arrays.fill(values, reflectance);
+    Swatch grey = new Swatch.OfReflectance(400, 40, values);
+    return end(new Base.OfSwatch(grey), Coats.parse(coats, SHELF));
+  }
+
+  // The coats over a perfect white and over a black are looked at forwards, by the predictor.
+  @Test
+  void whatEvenWhiteOrBlackBelowCannotDoIsRefusedWithTheReason() {
+    double lightest = over(1, "Harbour-dirt wash:3").l();
+    double darkest = over(1e-6, "Whitewash wash:6").l();
+
+    BaseColour tooLight = colour(Lab.ofD65(lightest + 1, 0, 5), "Harbour-dirt wash:3");
+    assertThat(tooLight.obstacle()).contains(Obstacle.TOO_LIGHT);
+    assertThat(tooLight.isFound()).isFalse();
+    assertThat(Obstacle.TOO_LIGHT.word()).isEqualTo("too-light");
+    assertThat(Obstacle.TOO_LIGHT.reason()).startsWith("even over white");
+    BaseColour tooDark = colour(Lab.ofD65(darkest - 1, 0, 0), "Whitewash wash:6");
+    assertThat(tooDark.obstacle()).contains(Obstacle.TOO_DARK);
+    assertThat(tooDark.base().l()).isLessThan(15);
+  }
+
+  // A saturated yellow under a blue filter is neither too light nor too dark for it.
+  @Test
+  void aHueThatNoBaseCanBalanceIsTooTintedAndTheNearestBaseIsOneThatASurfaceCanHave() {
+    String coats = "Blue filter:12";
+    Lab yellow = Lab.ofD65(45, -5, 60);
+    assertThat(yellow.l()).isBetween(over(1e-6, coats).l() + 5, over(1, coats).l() - 5);
+
+    BaseColour found = colour(yellow, coats);
+
+    assertThat(found.obstacle()).contains(Obstacle.TOO_TINTED);
+    Lab seen = PREDICTOR.predict(new Base.OfSwatch(new Swatch.OfLab(found.base()))).lab();
+    // Recovered once more, a colour at the edge moves a little; one beyond it moves by units.
+    assertThat(Ciede2000.deltaE(seen, found.base())).isLessThan(0.1);
+  }
+
+  // A hundredth of a wash leaves what is below as it is, and 0.98 of contrast leaves next to
+  // nothing of it.
+  @Test
+  void whatIsLeftOfADifferenceIsAllUnderNextToNothingAndNothingUnderPaintThatHides() {
+    Lab end = Lab.ofD65(50, 5, 5);
+
+    assertThat(colour(end, "Blue filter:0.01").shown()).isCloseTo(1, within(0.01));
+    assertThat(colour(end, "Red oxide:8").shown()).isBetween(0.0, 0.02);
+  }
+
+  // Under a wash of white spirit an enamel base is lifted and an acrylic one isn't.
+  @Test
+  void aBaseThatTheCoatsDoNotLiftComesFirst() {
+    List<Coat> coats = Coats.parse("Rust-brown wash:2", SHELF);
+    Swatch rust = SHELF.paint("Bucket-chain rust").masstone().orElseThrow();
+    Lab end = end(new Base.OfSwatch(rust), coats);
+    PaintChoice choice =
+        PaintChoice.ALL.withOnly(Set.of("Bucket-chain rust", "Boot-topping red", "Yellow oxide"));
+
+    BaseFinder finder = BaseFinder.of(PREDICTOR);
+    List<BaseRecipe> recipes =
+        finder.recipes(finder.colour(new Swatch.OfLab(end), coats), coats, choice);
+
+    assertThat(recipes).extracting(BaseRecipe::clashes).contains(0, 1).isSorted();
+    for (BaseRecipe recipe : recipes) {
+      boolean isEnamel = recipe.base().recipe().names().contains("Bucket-chain rust");
+      assertThat(recipe.clashes()).isEqualTo(isEnamel ? 1 : 0);
+      assertThat(end(recipe.toBase(), coats)).isEqualTo(recipe.end().lab());
+    }
+  }
+
+  /**
+   * By hand: paint matched to the base's colour alone, then looked at under the coats. Few paints
+   * of strong hues are far from the smoothest reflectance that a base's colour is taken for.
+   */
+  @Test
+  void aimingAgainEndsNearerThanPaintOfTheBasesColour() {
+    PaintChoice choice =
+        PaintChoice.ALL.withOnly(
+            Set.of("Titanium white", "Ultramarine blue", "Arylide yellow", "Signal red"));
+    List<Coat> coats = Coats.parse("Blue filter:12", SHELF);
+    Lab wanted = Lab.ofD65(45, -10, -15);
+    BaseFinder finder = BaseFinder.of(PREDICTOR);
+    BaseColour colour = finder.colour(new Swatch.OfLab(wanted), coats);
+    MatchRequest once =
+        MatchRequest.of(new Swatch.OfLab(colour.base())).withAlternatives(10).withChoice(choice);
+    double nearestByHand =
+        Matcher.of(PREDICTOR.optics(), PREDICTOR.light()).match(once).recipes().stream()
+            .map(ranked -> end(new Base.OfMix(ranked.recipe().toMix()), coats))
+            .mapToDouble(end -> Ciede2000.deltaE(end, wanted))
+            .min()
+            .orElseThrow();
+
+    List<BaseRecipe> recipes = finder.recipes(colour, coats, choice);
+
+    assertThat(colour.isFound()).isTrue();
+    assertThat(recipes.stream().mapToDouble(BaseRecipe::deltaE00).min().orElseThrow())
+        .isLessThan(nearestByHand - 1);
+    assertThat(recipes)
+        .extracting(recipe -> recipe.base().recipe().names())
+        .doesNotHaveDuplicates();
   }
 }

@@ -39,7 +39,8 @@ class CoatAdvisorTest {
     Coat glaze = Coats.parse("Red oxide:2@1:5", SHELF).get(0);
     Swatch wanted = new Swatch.OfLab(after(CREAM, List.of(), glaze));
 
-    CoatAdvice advice = ADVISOR.advise(CREAM, List.of(), CoatGoal.ofColour(wanted, 1));
+    CoatAdvice advice =
+        CoatAdvisor.of(PREDICTOR).advise(CREAM, List.of(), CoatGoal.ofColour(wanted, 1));
 
     CoatOption best = advice.options().get(0);
     assertThat(best.coat().mix()).isEqualTo(glaze.mix());
@@ -52,6 +53,25 @@ class CoatAdvisorTest {
             .spread()
             .expectedDeltaE00(advice.target());
     assertThat(best.expectedDeltaE00()).isLessThanOrEqualTo(expectedOfTheGlaze + 0.1);
+  }
+
+  // It is the last of the shelf, and more paints gain something than are weighed.
+  @Test
+  void thePaintThatComesNearestIsAnOptionWhereverItStands() {
+    Coat wash = Coats.parse("Harbour-dirt wash:6", SHELF).get(0);
+    Lab wanted = after(CREAM, List.of(), wash);
+    long gaining =
+        SHELF.paints().stream()
+            .filter(paint -> paint.whyNotComputable().isEmpty())
+            .map(paint -> after(CREAM, List.of(), new Coat(Mix.of(paint), 1, 0.5, 1)))
+            .filter(lab -> lab.l() < PREDICTOR.predict(CREAM).lab().l() - 1)
+            .count();
+    assertThat(gaining).isGreaterThan(20);
+
+    CoatAdvice advice =
+        ADVISOR.advise(CREAM, List.of(), CoatGoal.ofColour(new Swatch.OfLab(wanted), 1));
+
+    assertThat(advice.options()).extracting(o -> o.coat().mix()).contains(wash.mix());
   }
 
   @Test
@@ -69,7 +89,7 @@ class CoatAdvisorTest {
           .isCloseTo(Ciede2000.deltaE(lab, advice.target()), within(1e-9))
           .isLessThan(advice.nowDeltaE00());
       assertThat(option.coat().coats()).isEqualTo(Math.rint(option.coat().coats()));
-      assertThat(option.order()).isNotEmpty();
+      assertThat(option.order()).isNotEmpty().allMatch(note -> note.coat() == 2);
     }
     assertThat(advice.options())
         .isSortedAccordingTo(Comparator.comparingDouble(CoatOption::expectedDeltaE00));
@@ -133,6 +153,41 @@ class CoatAdvisorTest {
     assertThat(Ciede2000.deltaE(advice.target(), Lab.ofD65(95, 0, 2))).isGreaterThan(1);
     assertThat(advice.target().l()).isCloseTo((advice.now().l() + 95) / 2, within(1e-12));
     assertThat(advice.target().b()).isCloseTo((advice.now().b() + 2) / 2, within(1e-12));
+  }
+
+  // Four coats of 1 part paint to 5 of thinner are the same film as two of 1 to 2, and as one of 2
+  // to 1 (X = 3 · coats ÷ (1 + t) = 2). Where thickness scatters, more coats are a little better.
+  @Test
+  void ofFilmsThatAreAsGoodTheOneWithTheFewestCoatsIsTaken() {
+    Coat film = Coats.parse("Red oxide:4@1:5", SHELF).get(0);
+    Swatch wanted = new Swatch.OfLab(after(CREAM, List.of(), film));
+    CoatPredictor even = PREDICTOR.withCoatScatter(0.01);
+
+    CoatAdvice advice =
+        CoatAdvisor.of(even)
+            .withOnly(List.of("Red oxide"))
+            .advise(CREAM, List.of(), CoatGoal.ofColour(wanted, 1));
+
+    assertThat(advice.options()).hasSize(1);
+    assertThat(advice.options().get(0).coat().coats()).isEqualTo(1);
+  }
+
+  @Test
+  void theMostCoatsAreTriedToo() {
+    CoatAdvice advice =
+        ADVISOR.withMostCoats(1).advise(CREAM, List.of(), CoatGoal.ofShift(-10, 0, 0));
+
+    assertThat(advice.options()).isNotEmpty().allMatch(option -> option.coat().coats() == 1);
+  }
+
+  @Test
+  void aShiftIsReadAsItIsWritten() {
+    assertThat(CoatGoal.parseShift("L=3, b=-4")).isEqualTo(CoatGoal.ofShift(3, 0, -4));
+    Lab target = CoatGoal.parseShift("a=2,b = -4").target(Lab.ofD65(50, 10, 20), PREDICTOR);
+    assertThat(target).isEqualTo(Lab.ofD65(50, 12, 16));
+    Swatch green = new Swatch.OfLab(Lab.ofD65(60, -30, 10));
+    assertThat(CoatGoal.ofColour(green, 0.5).target(Lab.ofD65(50, 10, 20), PREDICTOR))
+        .isEqualTo(Lab.ofD65(55, -10, 15));
   }
 
   @Test

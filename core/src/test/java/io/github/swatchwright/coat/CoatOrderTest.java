@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.testdata.DemoShelf;
@@ -65,5 +67,21 @@ class CoatOrderTest {
     Base colour = new Base.OfSwatch(new Swatch.OfSrgb(Srgb.parse("#808080")));
 
     assertThat(notes(colour, "Whitewash wash:1@1:10")).isEmpty();
+  }
+
+  // The lacquer has clashed with the enamel already; a varnish over both isn't to blame for it.
+  @Test
+  void aVarnishIsJudgedByWhatItTouchesItself() {
+    List<Coat> clashing = List.of(coat(Medium.ENAMEL), coat(Medium.LACQUER));
+    assertThat(CoatOrder.check(ACRYLIC, clashing))
+        .extracting(OrderNote::verdict)
+        .contains(SolventVerdict.CLASH);
+
+    assertThat(CoatOrder.seals(ACRYLIC, clashing, List.of()))
+        .containsExactly(Medium.ACRYLIC, Medium.LACQUER);
+  }
+
+  private static Coat coat(Medium medium) {
+    return Coat.of(Mix.of(Paint.of("a " + medium.word(), medium)));
   }
 }

@@ -103,6 +103,72 @@ class CoatPredictorTest {
     }
   }
 
+  /** A light paint's K depends on 1 + R, which is near 1 for the dark ones above. */
+  @Test
+  void aLightPaintThatHidesIsAsUncertainAsByItself() {
+    Swatch cream = new Swatch.OfLab(Lab.ofD65(88, 2, 15));
+    ShelfOptics optics =
+        ShelfOptics.estimate(
+            new Shelf(
+                "one",
+                List.of(Paint.of("Cream", Medium.ACRYLIC, cream)),
+                Optional.of(new Saunderson(0.02, 0.4))));
+    Mix mix = Mix.parse("Cream", optics.shelf());
+    double[] byItself =
+        MixPredictor.of(optics, TristimulusWeights.D65).predict(mix).spread().standardDeviations();
+    double[] asACoat =
+        CoatPredictor.of(optics, TristimulusWeights.D65)
+            .last(new Base.OfSwatch(cream), List.of(new Coat(mix, 400, 0, 1)))
+            .spread()
+            .standardDeviations();
+    for (int axis = 0; axis < 3; axis++) {
+      // Derivatives by a step of 1e-4 in one and by formula in the other.
+      assertThat(asACoat[axis]).isCloseTo(byItself[axis], withinPercentage(0.1));
+    }
+  }
+
+  // A colour beyond the lightest or the darkest that a surface can have would be cut off.
+  @ParameterizedTest
+  @CsvSource({"99.5, 1, 3", "14, 1, 5"})
+  void aBaseThatIsNearlyWhiteOrBlackIsAsUncertainAsItIsStatedToBe(
+      double l, double error, double percent) {
+    Base base = new Base.OfSwatch(new Swatch.OfLab(Lab.ofD65(l, 0, 0)), error);
+
+    assertThat(PREDICTOR.predict(base).spread().standardDeviations()[0])
+        .isCloseTo(error, withinPercentage(percent));
+  }
+
+  // Four coats in one entry scatter by half as much each as one does: so do four by themselves,
+  // whose errors of a quarter of the whole add up as squares.
+  @Test
+  void coatsOfOneEntryScatterAsCoatsByThemselvesDo() {
+    Base sure = new Base.OfSwatch(new Swatch.OfLab(Lab.ofD65(60, 0, 0)), 1e-6);
+    List<Coat> four = Coats.parse("Blue filter:4", SHELF);
+    List<Coat> each = Collections.nCopies(4, Coats.parse("Blue filter:1", SHELF).get(0));
+    for (int axis = 0; axis < 3; axis++) {
+      assertThat(ofThickness(sure, four, axis))
+          .isCloseTo(ofThickness(sure, each, axis), withinPercentage(0.1));
+    }
+  }
+
+  /** The variance that the scatter of thickness adds on one axis. */
+  private static double ofThickness(Base base, List<Coat> coats, int axis) {
+    CoatPredictor even = PREDICTOR.withCoatScatter(0);
+    double with = PREDICTOR.last(base, coats).spread().standardDeviations()[axis];
+    double without = even.last(base, coats).spread().standardDeviations()[axis];
+    return with * with - without * without;
+  }
+
+  @Test
+  void aVarnishNeverHides() {
+    assertThat(PREDICTOR.coatsToHide(Coats.parse("Wet-hull varnish:1", SHELF).get(0))).isInfinite();
+  }
+
+  @Test
+  void twoPartsOfPaintToOneOfThinnerAreHalfAsMuchThinnerAsPaint() {
+    assertThat(Coats.parse("Red oxide:1@2:1", SHELF).get(0).thinner()).isEqualTo(0.5);
+  }
+
   @Test
   void manyThinCoatsEqualOneThick() {
     Lab one = last("Blue filter:3@1:15");

@@ -18,6 +18,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
 
 /** Films over bases, all of any spectrum, smooth or not. */
 class PaintedAreaTest {
@@ -119,5 +120,38 @@ class PaintedAreaTest {
   private static double ratio(PaintedArea black, PaintedArea white) {
     TristimulusWeights light = TristimulusWeights.D65;
     return light.xyz(black.seen(SURFACE::seen)).y() / light.xyz(white.seen(SURFACE::seen)).y();
+  }
+
+  @Test
+  void aPassThatCoversNothingOrAllLeavesOnePatch() {
+    PaintedArea white = PaintedArea.of(flat(1));
+    OpticalConstants grey = OpticalConstants.of(flat(0.1), flat(1));
+    for (double coverage : new double[] {0, 1}) {
+      assertThat(white.under(grey, 3, coverage).patches(r -> r, TristimulusWeights.D65)).hasSize(1);
+    }
+    assertThat(white.under(grey, 3, 0.3).patches(r -> r, TristimulusWeights.D65))
+        .extracting(SeenPatch::share)
+        .containsExactly(0.7, 0.3);
+  }
+
+  /** A tenth and nine tenths of a tenth and so on add up to a little more than one in doubles. */
+  @Test
+  void whiteInPatchesReflectsAllAndNotMore() {
+    OpticalConstants clear = OpticalConstants.of(flat(0), flat(1));
+    for (int percent = 1; percent < 100; percent++) {
+      PaintedArea area = PaintedArea.of(flat(1));
+      for (int pass = 0; pass < 3; pass++) {
+        area = area.under(clear, 3, percent / 100.0);
+      }
+      // White paint that absorbs nothing over white, to the rounding of the film's formula.
+      assertThat(area.seen(r -> 1)).containsOnly(new double[] {1}, within(1e-12));
+      assertThat(Arrays.stream(area.seen(r -> 1)).max().orElseThrow()).isLessThanOrEqualTo(1);
+    }
+  }
+
+  private static double[] flat(double value) {
+    double[] values = new double[Bands.COUNT];
+    Arrays.fill(values, value);
+    return values;
   }
 }

@@ -7,6 +7,8 @@ import io.github.swatchwright.paint.Medium;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is checked here is common practice of the trade; there is no published table of it. */
 class SolventRulesTest {
@@ -78,6 +80,19 @@ class SolventRulesTest {
           assertThat(rule.reason()).isNotBlank();
           assertThat(rule.remedy().isEmpty()).isEqualTo(rule.verdict() == SolventVerdict.SAFE);
         }
+      }
+    }
+  }
+
+  // What is called a glaze, a wash or a filter works on what is below as a wash does.
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 2.99, 3, 10, 20})
+  void aCoatIsAWashForTheRulesFromAGlazeOn(double thinner) {
+    boolean isWash = CoatUse.of(thinner) != CoatUse.COAT;
+    for (Medium lower : Medium.values()) {
+      for (Medium upper : Medium.values()) {
+        assertThat(SolventRules.of(lower, upper, thinner))
+            .isEqualTo(SolventRules.of(lower, upper, isWash));
       }
     }
   }
