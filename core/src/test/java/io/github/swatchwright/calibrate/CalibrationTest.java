@@ -8,22 +8,29 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Mix;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Prediction;
 import io.github.swatchwright.mix.SyntheticPigments;
 import io.github.swatchwright.mix.SyntheticPigments.Pigment;
 import io.github.swatchwright.optics.OpticalConstants;
+import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.TintWithWhite;
+import io.github.swatchwright.optics.Viewing;
+import io.github.swatchwright.paint.Effect;
 import io.github.swatchwright.paint.Make;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
+import io.github.swatchwright.paint.Swatch;
+import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class CalibrationTest {
@@ -209,6 +216,150 @@ class CalibrationTest {
         .predict(Mix.parse("white:3, oxide 0:2, black:1", shelf));
   }
 
+  // By hand: what the shelf foretells of each card as a mix, and what the better one does. Amounts
+  // and colours are exact, so that a card is what it says.
+  @Test
+  void itTellsHowFarTheCardsWereOffBeforeAndAfter() {
+    InventedCards invented = new InventedCards(19, 0, 0);
+    Shelf shelf =
+        InventedCards.shelf(
+            List.of(
+                invented.pigment("white").withContrastRatio(),
+                invented.pigment("black").withContrastRatio(),
+                invented.pigment("oxide 0").withContrastRatio(),
+                unseen(invented.pigment("oxide 1"))));
+    List<List<TestCard.Part>> parts =
+        List.of(
+            InventedCards.parts("white", 5, "oxide 0", 1),
+            InventedCards.parts("white", 1, "oxide 0", 1),
+            InventedCards.parts("white", 1, "oxide 1", 1));
+    List<TestCard> cards = parts.stream().map(invented::measured).toList();
+
+    Calibration calibration = Calibration.of(shelf, new CardSet(cards), EXACT);
+
+    double[] before = new double[3];
+    double[] after = new double[3];
+    for (int card = 0; card < 3; card++) {
+      Lab truth = invented.colour(parts.get(card));
+      before[card] = card == 2 ? 0 : Ciede2000.deltaE(mixed(shelf, parts.get(card)), truth);
+      after[card] = Ciede2000.deltaE(mixed(calibration.shelf(), parts.get(card)), truth);
+    }
+    assertThat(before[0]).isGreaterThan(0.5);
+    assertThat(calibration.before()).isCloseTo((before[0] + before[1]) / 2, within(1e-9));
+    // The fit's own amounts are off by what exact cards allow: 0.05 %.
+    assertThat(calibration.after())
+        .isPositive()
+        .isCloseTo((after[0] + after[1] + after[2]) / 3, within(0.01));
+    assertThat(calibration.paints())
+        .extracting(Calibration.CalibratedPaint::name)
+        .containsExactly("white", "oxide 0", "oxide 1");
+    assertThat(calibration.paints())
+        .extracting(Calibration.CalibratedPaint::cards)
+        .containsExactly(3, 2, 1);
+    assertThat(calibration.paints().get(1).before())
+        .isCloseTo((before[0] + before[1]) / 2, within(1e-9));
+    assertThat(calibration.paints().get(1).after())
+        .isCloseTo((after[0] + after[1]) / 2, within(0.01));
+    assertThat(calibration.paints().get(2).before()).as("nothing was foretold").isZero();
+    assertThat(calibration.paints().get(2).after()).isCloseTo(after[2], within(0.01));
+  }
+
+  private static Lab mixed(Shelf shelf, List<TestCard.Part> parts) {
+    List<Mix.Part> drops =
+        parts.stream().map(part -> new Mix.Part(shelf.paint(part.paint()), part.amount())).toList();
+    return MixPredictor.of(ShelfOptics.estimate(shelf), SyntheticPigments.VIEWING.weights())
+        .predict(new Mix(drops))
+        .lab();
+  }
+
+  // One card alone contradicts no card, however far from the swatch it is: it is used and named.
+  @Test
+  void aFirstCardFarFromItsSwatchIsUnexpectedAndUsed() {
+    InventedCards invented = new InventedCards(20, 0, 0);
+    Shelf shelf = invented.shelf();
+    TestCard wrong =
+        TestCard.ofMix(
+            Mix.parse("oxide 0", shelf),
+            new Swatch.OfLab(invented.colour(InventedCards.parts("oxide 0", 1, "white", 2))));
+
+    Calibration calibration = Calibration.of(shelf, new CardSet(List.of(wrong)));
+
+    assertThat(calibration.contradictions()).isEmpty();
+    assertThat(calibration.unexpected()).hasSize(1);
+    Calibration.DifferingCard named = calibration.unexpected().get(0);
+    assertThat(named.card()).isEqualTo(1);
+    assertThat(named.measured()).isEqualTo(wrong.measured().lab());
+    assertThat(named.expected()).isEqualTo(mixed(shelf, InventedCards.parts("oxide 0", 1)));
+    assertThat(calibration.paints()).hasSize(1);
+
+    TestCard right = invented.painted(InventedCards.parts("oxide 0", 1));
+    assertThat(Calibration.of(shelf, new CardSet(List.of(right))).unexpected()).isEmpty();
+  }
+
+  @Test
+  void progressRisesToTheEnd() {
+    InventedCards invented = new InventedCards(16, 0.05, 0.5);
+    List<TestCard> cards =
+        List.of(
+            invented.painted(InventedCards.parts("white", 5, "oxide 0", 1)),
+            invented.painted(InventedCards.parts("white", 1, "oxide 0", 1)));
+    List<Double> heard = new ArrayList<>();
+
+    Calibration.of(
+        invented.shelf(),
+        new CardSet(cards),
+        CardErrors.USUAL,
+        Control.PLAIN.withProgress(heard::add));
+
+    assertThat(heard).isSorted().endsWith(1.0).hasSizeGreaterThanOrEqualTo(2);
+    assertThat(heard.get(0)).isBetween(0.05, 0.5);
+  }
+
+  /** Two paints and their tint, measured under a surface that isn't the usual one (see there). */
+  @Test
+  void aFittedSurfaceIsStoredWithTheShelf() {
+    InventedCards invented = new InventedCards(1300, 0, 0);
+    Viewing viewing = new Viewing(TristimulusWeights.D65, new Saunderson(0.015, 0.55));
+    List<Paint> paints =
+        Stream.of("white", "black", "oxide 0", "organic 0")
+            .map(
+                name ->
+                    Paint.of(
+                            name,
+                            Medium.ACRYLIC,
+                            seen(viewing, invented, InventedCards.parts(name, 1)))
+                        .withMake(Make.SINGLE_PIGMENT)
+                        .withSwatchError(0.1))
+            .toList();
+    List<TestCard> cards = new ArrayList<>();
+    for (Paint paint : paints.subList(1, 4)) {
+      for (int white : new int[] {1, 5}) {
+        List<TestCard.Part> parts = InventedCards.parts("white", white, paint.name(), 1);
+        cards.add(
+            new TestCard(
+                parts,
+                PartsBy.VOLUME,
+                seen(viewing, invented, parts),
+                Optional.empty(),
+                OptionalDouble.empty()));
+      }
+    }
+    Shelf shelf = Shelf.of("invented", paints);
+    CardErrors errors = new CardErrors(0.02, OptionalDouble.of(0.1), 0);
+
+    Calibration usual = Calibration.of(shelf, new CardSet(cards), errors);
+    Calibration fitted = Calibration.withFittedSurface(shelf, new CardSet(cards), errors);
+
+    double chosen = usual.shelf().surface().orElseThrow().k2();
+    double found = fitted.shelf().surface().orElseThrow().k2();
+    assertThat(Math.abs(found - 0.55)).isLessThan(0.5 * Math.abs(chosen - 0.55));
+  }
+
+  private static Swatch seen(Viewing viewing, InventedCards invented, List<TestCard.Part> parts) {
+    return new Swatch.OfReflectance(
+        380, 10, viewing.seen(invented.mixed(parts).opaque()).toArray());
+  }
+
   @Test
   void whatCannotBeFittedIsRefusedInOneLine() {
     InventedCards invented = new InventedCards(15, 0, 0);
@@ -251,6 +402,41 @@ class CalibrationTest {
             Optional.of(two.measured()),
             OptionalDouble.empty());
     refuses(shelf, uncounted, "card 1: 'over' is stated without 'coats', must have both");
+  }
+
+  // One of three unknown paints is told by a card of its own; the other two share one.
+  @Test
+  void onlyThePaintsThatCannotBeToldApartAreNamed() {
+    InventedCards invented = new InventedCards(15, 0, 0);
+    Shelf shelf =
+        InventedCards.shelf(
+            Stream.of("oxide 0", "oxide 1", "oxide 2")
+                .map(name -> unseen(invented.pigment(name)))
+                .toList());
+    CardSet cards =
+        new CardSet(
+            List.of(
+                invented.painted(InventedCards.parts("oxide 0", 1, "oxide 1", 1, "oxide 2", 1)),
+                invented.painted(InventedCards.parts("oxide 0", 1))));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Calibration.of(shelf, cards))
+        .withMessage(
+            "1 card can't tell 'oxide 1' and 'oxide 2' apart: give a masstone, or more cards");
+
+    // With one more, each card tells one: read in any order.
+    CardSet enough = cards.with(invented.painted(InventedCards.parts("oxide 1", 1, "oxide 0", 2)));
+    assertThat(Calibration.of(shelf, enough).paints()).hasSize(3);
+  }
+
+  @Test
+  void aMetalIsRefused() {
+    InventedCards invented = new InventedCards(15, 0, 0);
+    TestCard card = invented.painted(InventedCards.parts("white", 1));
+    Paint brass = invented.pigment("white").withContrastRatio().withEffect(Effect.METALLIC);
+    refuses(
+        InventedCards.shelf(List.of(brass)),
+        card,
+        "card 1: 'white' is metallic, which the model doesn't hold for");
   }
 
   private static void refuses(Shelf shelf, TestCard card, String message) {

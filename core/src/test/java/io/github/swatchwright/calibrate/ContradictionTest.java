@@ -3,11 +3,9 @@ package io.github.swatchwright.calibrate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.difference.Ciede2000;
-import io.github.swatchwright.paint.Paint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -52,63 +50,6 @@ class ContradictionTest {
     // for.
     assertThat(named).isGreaterThanOrEqualTo(95);
     assertThat(accused).isLessThanOrEqualTo(TRIALS * (CARDS - 1) / 200);
-  }
-
-  @Test
-  void aCardOfAPaintThatNoOtherCardAndNoSwatchKnowsContradictsNothing() {
-    InventedCards invented = new InventedCards(450, 0.05, 0.5);
-    List<Paint> paints = new ArrayList<>(invented.shelf().paints());
-    Paint known = paints.get(5);
-    paints.set(
-        5,
-        Paint.of(known.name(), known.medium())
-            .withFinish(known.finish())
-            .withMake(known.make())
-            .withDropMillilitres(known.dropMillilitres()));
-    List<TestCard> cards = new ArrayList<>();
-    for (int i = 1; i < 5; i++) {
-      cards.add(
-          invented.painted(InventedCards.parts("white", 5, invented.pigments.get(i).name(), 1)));
-    }
-    cards.add(invented.painted(InventedCards.parts("white", 5, known.name(), 1)));
-
-    Calibration calibration =
-        Calibration.of(InventedCards.shelf(paints), new CardSet(cards), ERRORS);
-
-    assertThat(calibration.contradictions()).isEmpty();
-    assertThat(calibration.shelf().paint(known.name()).optics()).isPresent();
-  }
-
-  @Test
-  void anImpossibleCardIsNamedButStaysWhereNothingElseIsKnownOfItsPaint() {
-    InventedCards invented = new InventedCards(451, 0.05, 0.5);
-    List<Paint> paints = new ArrayList<>(invented.shelf().paints());
-    Paint unseen =
-        Paint.of("unseen", paints.get(0).medium())
-            .withFinish(paints.get(0).finish())
-            .withMake(paints.get(0).make())
-            .withDropMillilitres(paints.get(0).dropMillilitres());
-    paints.add(unseen);
-    List<TestCard> cards = new ArrayList<>();
-    for (int white : new int[] {1, 5, 10}) {
-      cards.add(invented.painted(InventedCards.parts("white", white, "oxide 0", 1)));
-      cards.add(invented.painted(InventedCards.parts("white", white, "black", 1)));
-    }
-    // A drop of anything can't turn a hundred drops of white into black.
-    cards.add(
-        new TestCard(
-            InventedCards.parts("white", 1000, "unseen", 0.01),
-            PartsBy.VOLUME,
-            invented.painted(InventedCards.parts("black", 1)).measured(),
-            Optional.empty(),
-            OptionalDouble.empty()));
-
-    Calibration calibration =
-        Calibration.of(InventedCards.shelf(paints), new CardSet(cards), ERRORS);
-
-    assertThat(calibration.contradictions()).isEmpty();
-    assertThat(calibration.unexpected()).extracting(Calibration.DifferingCard::card).contains(7);
-    assertThat(calibration.shelf().paint("unseen").optics()).isPresent();
   }
 
   /** The same measurement under the name of a paint whose tint looks another colour, ΔE00 > 5. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.paint.Swatch;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,5 +54,19 @@ class TestCardTest {
     parts.clear();
 
     assertThat(card.parts()).hasSize(1);
+  }
+
+  @Test
+  void aDayAndAnErrorAreAddedToWhatIsThere() {
+    TestCard card = card(List.of(new TestCard.Part("White", 1)), OptionalDouble.of(2));
+    LocalDate day = LocalDate.of(2026, 11, 20);
+
+    TestCard changed = card.withPainted(day).withMeasuredError(0.3);
+
+    assertThat(changed.painted()).contains(day);
+    assertThat(changed.measuredError()).hasValue(0.3);
+    assertThat(changed.parts()).isEqualTo(card.parts());
+    assertThat(changed.coats()).hasValue(2);
+    assertThat(PartsBy.MASS.word()).isEqualTo("mass");
   }
 }
