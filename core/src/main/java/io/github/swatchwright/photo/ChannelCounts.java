@@ -11,8 +11,10 @@ import io.github.swatchwright.colour.RgbSpace;
 final class ChannelCounts {
   private static final double FENCE = 1.5;
 
-  /** The least distance of the quartiles, encoded: the grain of 8-bit pictures is no outlier. */
-  private static final double LEAST_QUARTILE_DISTANCE = 3.0 / 255;
+  /**
+   * The least distance of the quartiles, 8-bit levels: the grain of such pictures is no outlier.
+   */
+  private static final int LEAST_QUARTILE_DISTANCE = 3;
 
   final int[] counts;
 
@@ -30,21 +32,21 @@ final class ChannelCounts {
 
   Mean mean(RgbSpace space, boolean fenced) {
     int last = counts.length - 1;
-    double low = -1;
-    double high = 2;
+    double low = 0;
+    double high = last;
     if (fenced) {
-      double lower = (double) level(0.25) / last;
-      double upper = (double) level(0.75) / last;
-      double reach = FENCE * Math.max(LEAST_QUARTILE_DISTANCE, upper - lower);
+      int lower = level(0.25);
+      int upper = level(0.75);
+      // In levels, which are exact in doubles: what lies just on a fence is kept.
+      double reach = FENCE * Math.max(LEAST_QUARTILE_DISTANCE * (last / 255), upper - lower);
       low = lower - reach;
       high = upper + reach;
     }
     double sum = 0;
     long kept = 0;
     for (int level = 0; level <= last; level++) {
-      double encoded = (double) level / last;
-      if (counts[level] > 0 && encoded >= low && encoded <= high) {
-        sum += counts[level] * space.decode(encoded);
+      if (counts[level] > 0 && level >= low && level <= high) {
+        sum += counts[level] * space.decode((double) level / last);
         kept += counts[level];
       }
     }

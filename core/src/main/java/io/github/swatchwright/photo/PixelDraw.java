@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * Some thousand pixels drawn evenly from any number: about every n-th, at a place in its stretch
- * that changes in a fixed pattern, so that stripes can't hide. When there is no room left, every
- * second is given up and n doubles.
+ * that changes in a fixed pattern, so that stripes can't hide. When there is no room left, one of
+ * every two is given up, by the same pattern, and n doubles.
  */
 final class PixelDraw {
   private static final int ROOM = 1 << 13;
@@ -26,20 +26,21 @@ final class PixelDraw {
   /** Keeps the pixel that was wanted: {@code 0xAAAARRRRGGGGBBBB}. */
   void keep(long argb) {
     if (size == ROOM) {
-      for (int i = 0; i < ROOM / 2; i++) {
-        kept[i] = kept[2 * i];
-      }
       size = ROOM / 2;
       stretch *= 2;
+      for (int i = 0; i < size; i++) {
+        kept[i] = kept[2 * i + (jitter(i) < stretch / 2 ? 0 : 1)];
+      }
       number = next / stretch;
     }
     kept[size++] = argb;
     number++;
-    next = Math.max(next + 1, number * stretch + jitter());
+    next = Math.max(next + 1, number * stretch + jitter(number));
   }
 
-  private long jitter() {
-    return (Integer.toUnsignedLong((int) number * PATTERN) * stretch) >>> 32;
+  /** A place in the n-th stretch. */
+  private long jitter(long n) {
+    return (Integer.toUnsignedLong((int) n * PATTERN) * stretch) >>> 32;
   }
 
   /** Counts pixels that have gone by. */

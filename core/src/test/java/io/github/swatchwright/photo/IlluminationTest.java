@@ -192,4 +192,72 @@ class IlluminationTest {
         .isThrownBy(() -> light.sample(photo, new Region(180, 180, 16, 16)))
         .withMessageContaining("can't be told from the plain areas");
   }
+
+  /** A wall that isn't encoded in steps, in two paints, each plain by itself. */
+  private static ArgbPhoto twoPaints() {
+    int[] argb = new int[SIDE * SIDE];
+    for (int i = 0; i < argb.length; i++) {
+      double light = fall(i % SIDE + 0.5, i / SIDE + 0.5);
+      double paint = i / SIDE < SIDE / 2 ? 0.9 : 0.45;
+      argb[i] =
+          0xFF000000 | new LinearRgb(paint * light, 0.8 * paint * light, paint).encode().toPacked();
+    }
+    return new ArgbPhoto(SIDE, SIDE, argb, RgbSpace.SRGB);
+  }
+
+  // Blue sees no fall of light, red and green see the same; each area has a colour of its own.
+  @Test
+  void eachChannelHasItsFieldWhateverColourTheAreasHave() {
+    Illumination light =
+        Illumination.fittedTo(
+            twoPaints(), List.of(new Region(0, 0, SIDE, 100), new Region(0, 100, SIDE, 100)));
+
+    assertThat(light.isEven()).isFalse();
+    double sum = 0;
+    for (int x = 10; x < SIDE; x += 20) {
+      for (int y = 10; y < SIDE; y += 20) {
+        LinearRgb at = light.at(x, y);
+        // 8-bit steps are 1 % of the darker paint's light, and are averaged.
+        assertThat(at.red() / light.at(100, 100).red())
+            .isCloseTo(fall(x, y) / fall(100, 100), within(0.005));
+        assertThat(at.green()).isCloseTo(at.red(), within(0.01));
+        assertThat(at.blue()).isCloseTo(1, within(0.005));
+        sum += Math.log(at.red());
+      }
+    }
+    assertThat(Math.exp(sum / 100)).as("relative to the mean").isCloseTo(1, within(0.01));
+  }
+
+  // Areas that span less than half the picture tell a slope alone: about their middle it is right.
+  @Test
+  void smallAreasTellASlope() {
+    Illumination light = Illumination.fittedTo(twoPaints(), List.of(new Region(60, 20, 80, 80)));
+
+    double slope = Math.log(light.at(110, 60).red() / light.at(90, 60).red());
+    assertThat(slope).isCloseTo(Math.log(fall(110, 60) / fall(90, 60)), within(0.01));
+    // A plane in logarithms: as much again on the other side.
+    assertThat(Math.log(light.at(130, 60).red() / light.at(110, 60).red()))
+        .isCloseTo(slope, within(1e-9));
+  }
+
+  // Samples and cells alike are divided by the light at their place; shares stay.
+  @Test
+  void anEvenedSampleIsWhatEvenLightWouldShow() {
+    ArgbPhoto photo = twoPaints();
+    Illumination light = Illumination.fittedTo(photo, List.of(new Region(0, 0, SIDE, 100)));
+    Region there = new Region(10, 20, 30, 30);
+
+    RegionSample sample = light.sample(photo, there);
+
+    double mean = 0;
+    for (int x = 10; x < 40; x++) {
+      for (int y = 20; y < 50; y++) {
+        mean += 0.9 * fall(x + 0.5, y + 0.5) / light.at(x + 0.5, y + 0.5).red() / 900;
+      }
+    }
+    assertThat(sample.mean().red()).isCloseTo(mean, within(0.005));
+    assertThat(sample.shares()).isEqualTo(RegionSampler.sample(photo, there).shares());
+    assertThat(sample.pixels().get(0).red()).isCloseTo(mean, within(0.02));
+    assertThat(Illumination.even().at(3, 4)).isEqualTo(new LinearRgb(1, 1, 1));
+  }
 }
