@@ -34,7 +34,7 @@ record DeepPhoto(ArgbPhoto shallow) implements Photo {
             long[] deep = new long[count];
             for (int i = 0; i < count; i++) {
               for (int shift = 24; shift >= 0; shift -= 8) {
-                deep[i] = deep[i] << 16 | 257 * (argb[offset + i] >>> shift & 0xFF);
+                deep[i] = deep[i] << 16 | 257L * (argb[offset + i] >>> shift & 0xFF);
               }
             }
             rows.deepArgb(deep, 0, count);

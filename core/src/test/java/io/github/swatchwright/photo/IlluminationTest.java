@@ -197,8 +197,9 @@ class IlluminationTest {
   private static ArgbPhoto twoPaints() {
     int[] argb = new int[SIDE * SIDE];
     for (int i = 0; i < argb.length; i++) {
-      double light = fall(i % SIDE + 0.5, i / SIDE + 0.5);
-      double paint = i / SIDE < SIDE / 2 ? 0.9 : 0.45;
+      int y = i / SIDE;
+      double light = fall(i % SIDE + 0.5, y + 0.5);
+      double paint = y < SIDE / 2 ? 0.9 : 0.45;
       argb[i] =
           0xFF000000 | new LinearRgb(paint * light, 0.8 * paint * light, paint).encode().toPacked();
     }
