@@ -264,6 +264,28 @@ class CalibrationTest {
     assertThat(calibration.paints().get(2).after()).isCloseTo(after[2], within(0.01));
   }
 
+  // White is in all three cards, each oxide in some: the means of the parts make that of the whole.
+  @Test
+  void whatIsLeftOfACardCountsForEachOfItsPaints() {
+    InventedCards invented = new InventedCards(21, 0.05, 0.5);
+    List<TestCard> cards =
+        List.of(
+            invented.painted(InventedCards.parts("white", 5, "oxide 0", 1)),
+            invented.painted(InventedCards.parts("white", 1, "oxide 0", 1)),
+            invented.painted(InventedCards.parts("white", 1, "oxide 1", 1)));
+
+    Calibration calibration = Calibration.of(invented.shelf(), new CardSet(cards));
+
+    List<Calibration.CalibratedPaint> paints = calibration.paints();
+    assertThat(paints).extracting(Calibration.CalibratedPaint::cards).containsExactly(3, 2, 1);
+    assertThat(2 * paints.get(1).after() + paints.get(2).after())
+        .isCloseTo(3 * calibration.after(), within(1e-9))
+        .isCloseTo(3 * paints.get(0).after(), within(1e-9));
+    assertThat(2 * paints.get(1).before() + paints.get(2).before())
+        .isCloseTo(3 * calibration.before(), within(1e-9));
+    assertThat(Math.abs(paints.get(1).after() - paints.get(2).after())).isGreaterThan(1e-3);
+  }
+
   private static Lab mixed(Shelf shelf, List<TestCard.Part> parts) {
     List<Mix.Part> drops =
         parts.stream().map(part -> new Mix.Part(shelf.paint(part.paint()), part.amount())).toList();

@@ -85,6 +85,7 @@ class NextCardsTest {
       assertThat(card.expectedDeltaE00()).isCloseTo(left(wanted, given), withinPercentage(0.5));
     }
     assertThat(given).doesNotHaveDuplicates();
+    assertThat(given).as("the wanted mix itself is a card too").contains(wanted);
   }
 
   private static double left(Recipe wanted) {

@@ -2,6 +2,7 @@ package io.github.swatchwright.calibrate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Paint;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,11 +82,15 @@ class OddCardsTest {
     cards.add(saying(invented, "oxide 0", InventedCards.parts("white", 20, "oxide 0", 13)));
     cards.add(saying(invented, "oxide 0", InventedCards.parts("black", 1)));
 
-    Calibration calibration = Calibration.of(invented.shelf(), new CardSet(cards), ERRORS);
+    List<Double> heard = new ArrayList<>();
+    Calibration calibration =
+        Calibration.of(
+            invented.shelf(), new CardSet(cards), ERRORS, Control.PLAIN.withProgress(heard::add));
 
     assertThat(calibration.contradictions())
         .extracting(Calibration.DifferingCard::card)
         .containsExactly(5);
+    assertThat(heard).as("a round more for each card that falls").isSorted().hasSizeGreaterThan(2);
   }
 
   /** A card that says twenty of white to one of a paint, and shows something else. */
