@@ -133,10 +133,6 @@ final class LowerTriangle {
     }
   }
 
-  int size() {
-    return rows.length;
-  }
-
   /** ln det G. */
   double logDeterminant() {
     double sum = 0;
