@@ -74,6 +74,17 @@ class GaussianBeliefTest {
   }
 
   @Test
+  void theEvidenceOfALinearStatementIsTheDensityOfItsInnovation() {
+    GaussianBelief prior = GaussianBelief.of(new double[] {1, 1}, new double[][] {{4, 1}, {1, 2}});
+    for (double variance : new double[] {0.5, 1, 3}) {
+      // 10 was measured where 3 was expected, with a variance of JCJᵀ = 16 and its own error.
+      double spread = 16 + variance;
+      assertThat(prior.logEvidence(new Sum(10, variance)))
+          .isCloseTo(-0.5 * (49 / spread + Math.log(spread / variance)), within(1e-12));
+    }
+  }
+
+  @Test
   void orderOfLinearEvidenceDoesNotMatter() {
     GaussianBelief prior = GaussianBelief.of(new double[] {1, 1}, new double[][] {{4, 1}, {1, 2}});
     double[] oneWay = prior.after(new Sum(10, 1)).after(new Sum(8, 0.5)).mean();
