@@ -126,6 +126,33 @@ class WrongPotTest {
     assertThat(Ciede2000.deltaE(first.predicted(), afterOne)).isLessThan(1.5);
   }
 
+  // A small pot is at most added twelve drops to, however far its target is.
+  @Test
+  void noMoreDropsAreAddedThanAPainterWouldCount() {
+    Correction far =
+        correct(
+            corrector(),
+            "black:1, white:1",
+            truth("black", 1, "white", 1),
+            truth("black", 1, "white", 100));
+
+    assertThat(added(far)).containsExactly("12 white");
+    assertThat(far.fresh()).isPresent();
+  }
+
+  // A drop of black scatters by 8 %: the pot can't be expected nearer than about that moves it.
+  @Test
+  void theScatterOfWhatIsAddedIsExpectedToo() {
+    Lab target = truth("white", 10, "black", 1);
+    double byAFew = Ciede2000.deltaE(target, truth("white", 10, "black", 1.08));
+
+    Correction correction = correct(corrector(), "white:10", truth("white", 10), target);
+
+    assertThat(added(correction)).containsExactly("1 black");
+    // Half of the deviations of a normal distribution are beyond 0.67 standard deviations.
+    assertThat(correction.expectedDeltaE00()).isGreaterThan(0.67 * byAFew);
+  }
+
   @Test
   void aPotThatIsNearEnoughIsLeftAlone() {
     Lab measured = truth("white", 8, "black", 1);
