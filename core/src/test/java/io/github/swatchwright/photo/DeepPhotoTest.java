@@ -63,9 +63,13 @@ class DeepPhotoTest {
     assertSame(deep.mean(), shallow.mean());
     assertThat(deep.shares()).isEqualTo(shallow.shares());
     assertThat(deep.pixels()).hasSameSizeAs(shallow.pixels());
+    double green = 0;
     for (int i = 0; i < deep.pixels().size(); i++) {
       assertSame(deep.pixels().get(i), shallow.pixels().get(i));
+      green += deep.pixels().get(i).green() / deep.pixels().size();
     }
+    // Of some thousand pixels drawn, against the mean without strays.
+    assertThat(green).isCloseTo(deep.mean().green(), within(0.02));
   }
 
   /** The definitions, one pixel at a time: clipped from 254, black below 8, crushed up to 1. */
@@ -170,6 +174,9 @@ class DeepPhotoTest {
     assertThat(deep).hasSize(3);
     for (int i = 0; i < 3; i++) {
       assertThat(deep.get(i).share()).isEqualTo(shallow.get(i).share());
+      // The cyan is the one that is stronger than the file can hold.
+      boolean isCyan = shallow.get(i).colour().lab().a() < -15;
+      assertThat(deep.get(i).colour().shares().crushed() > 0.1).isEqualTo(isCyan);
       assertThat(deep.get(i).colour().lab().l())
           .isCloseTo(shallow.get(i).colour().lab().l(), within(1e-9));
     }

@@ -94,4 +94,24 @@ class TwoColoursTest {
     assertThat(TwoColours.in(few)).isEmpty();
     assertThatIllegalArgumentException().isThrownBy(() -> new TwoColours(RUST, GREY, 0.4));
   }
+
+  // As light as each other, with more noise in L* than between them; one in twenty lies between.
+  @Test
+  void twoColoursThatDifferInHueAloneAreFound() {
+    Random random = new Random(8);
+    List<Lab> pixels = new ArrayList<>();
+    for (int i = 0; i < 1000; i++) {
+      double b = i % 20 == 0 ? 0 : i % 3 == 0 ? 12 : -12;
+      double l = 50 + 4 * random.nextGaussian();
+      pixels.add(Lab.ofD65(l, 6 + random.nextGaussian(), b + random.nextGaussian()));
+    }
+
+    TwoColours two = TwoColours.in(pixels).orElseThrow();
+
+    assertThat(two.most().b()).isCloseTo(-12, within(1.0));
+    assertThat(two.rest().b()).isCloseTo(12, within(1.0));
+    assertThat(two.most().l()).isCloseTo(50, within(1.0));
+    // Two thirds of what isn't between, and some of that.
+    assertThat(two.share()).isBetween(0.62, 0.7);
+  }
 }
