@@ -96,6 +96,51 @@ class PatchesBesideTest {
         .isCloseTo(30 - likeness * 3 * shared / 4.25, within(1e-3));
   }
 
+  // Errors of a* and b* grow by 1 + 0.045·C*, as S_C of CIEDE2000 does.
+  @Test
+  void errorsOfColoursGrowWithTheirChroma() {
+    Lab one = Lab.ofD65(50, 30, 40);
+    Lab other = Lab.ofD65(50, 12, 16);
+    double grows = 1 + 0.045 * 50;
+    double growsLess = 1 + 0.045 * 20;
+    double likeness = Math.exp(-Math.pow(Ciede2000.deltaE(one, other) / 33, 1.85));
+    double common = (0.68 + 0.32 * likeness) * (3.8 * 3.8 - 0.2 * 0.2) * grows * growsLess;
+    double errors = 3.8 * 3.8 * (grows * grows + growsLess * growsLess) - 2 * common;
+
+    PatchDifference apart =
+        PatchDifference.of(PhotoCorrection.ofNothing(), sample(one), sample(other));
+
+    double[] sd = apart.spread().standardDeviations();
+    assertThat(sd[1]).isCloseTo(Math.sqrt(errors + Math.pow(0.11 * 18, 2)), within(1e-6));
+    assertThat(sd[2]).isCloseTo(Math.sqrt(errors + Math.pow(0.11 * 24, 2)), within(1e-6));
+    assertThat(apart.deltaE00()).isCloseTo(Ciede2000.deltaE(one, other), within(1e-6));
+    assertThat(apart.intervalDeltaE00()).isBetween(3.0, 15.0);
+  }
+
+  // A colour seen where the patch is moves on a* and b* too, all towards what is known.
+  @Test
+  void aColouredPatchIsMovedOnAllAxes() {
+    Lab seen = Lab.ofD65(52, 33, 44);
+    KnownPatch patch = new KnownPatch(sample(seen), Lab.ofD65(50, 30, 40), 0.5);
+
+    Lab corrected = PhotoCorrection.ofBeside(GREY, patch).colour(sample(seen)).lab();
+
+    double scale = Math.pow(1 + 0.045 * 55, 2);
+    double told = scale * (4 - 0.04) / (scale * 4 + 0.25);
+    assertThat(corrected.a()).isCloseTo(33 - 3 * told, within(1e-3));
+    assertThat(corrected.b()).isCloseTo(44 - 4 * told, within(1e-3));
+  }
+
+  // One of five pixels is off, or one of six: fewer than 80 % are nearer, or more.
+  @Test
+  void theSpreadOfPixelsIsWhatEightOfTenLieWithin() {
+    Lab grey = Lab.ofD65(50, 0, 0);
+    Lab off = Lab.ofD65(56, 0, 0);
+    assertThat(PhotoColour.pixelSpread(grey, List.of(grey, grey, grey, grey, off)))
+        .isCloseTo(Ciede2000.deltaE(grey, off), within(1e-9));
+    assertThat(PhotoColour.pixelSpread(grey, List.of(grey, grey, grey, grey, grey, off))).isZero();
+  }
+
   // Half as bright a photo, of which nothing else is known: the patch tells that.
   @Test
   void aKnownPatchTellsTheExposure() {
