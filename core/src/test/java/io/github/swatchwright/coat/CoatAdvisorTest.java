@@ -10,6 +10,8 @@ import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.json.ShelfJson;
 import io.github.swatchwright.mix.Mix;
+import io.github.swatchwright.paint.Medium;
+import io.github.swatchwright.paint.Paint;
 import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
@@ -55,18 +57,26 @@ class CoatAdvisorTest {
     assertThat(best.expectedDeltaE00()).isLessThanOrEqualTo(expectedOfTheGlaze + 0.1);
   }
 
-  // It is the last of the shelf, and over white every other paint gains something: more of them
-  // than are weighed.
+  // Over white each of 24 greys comes nearer to a dark red, and the red is the last of the shelf:
+  // more paints gain something than are weighed.
   @Test
   void thePaintThatComesNearestIsAnOptionWhereverItStands() {
-    Base white = new Base.OfMix(Mix.parse("Titanium white", SHELF));
-    Coat wash = Coats.parse("Harbour-dirt wash:6", SHELF).get(0);
-    Swatch wanted = new Swatch.OfLab(after(white, List.of(), wash));
-    assertThat(PREDICTOR.optics().paints()).hasSizeGreaterThan(25);
+    List<Paint> paints = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      Swatch grey = new Swatch.OfLab(Lab.ofD65(25 + i, 0, 0));
+      paints.add(Paint.of("grey " + i, Medium.ACRYLIC, grey));
+    }
+    Swatch red = new Swatch.OfLab(Lab.ofD65(35, 40, 25));
+    paints.add(Paint.of("red", Medium.ACRYLIC, red));
+    ShelfOptics optics = ShelfOptics.estimate(Shelf.of("greys", paints));
+    Base white = new Base.OfSwatch(new Swatch.OfLab(Lab.ofD65(95, 0, 0)));
 
-    CoatAdvice advice = ADVISOR.advise(white, List.of(), CoatGoal.ofColour(wanted, 1));
+    CoatAdvice advice =
+        CoatAdvisor.of(CoatPredictor.of(optics, TristimulusWeights.D65))
+            .withMostCoats(3)
+            .advise(white, List.of(), CoatGoal.ofColour(red, 1));
 
-    assertThat(advice.options()).extracting(o -> o.coat().mix()).contains(wash.mix());
+    assertThat(advice.options().get(0).coat().mix()).isEqualTo(Mix.parse("red", optics.shelf()));
   }
 
   @Test
