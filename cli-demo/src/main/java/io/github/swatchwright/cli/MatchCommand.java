@@ -17,7 +17,6 @@ import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Shelf;
-import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -176,7 +175,7 @@ final class MatchCommand implements Command {
     check("--paints", paints, Recipe.MOST_PAINTS);
     check("--max-drops", maxDrops, MatchRequest.LARGEST_DROPS);
     check("--alternatives", alternatives, MatchRequest.LARGEST_ALTERNATIVES);
-    check("--ratios", ratios, RecipeSearch.RATIOS_PER_SET);
+    check("--ratios", ratios, MatchRequest.LARGEST_RATIOS);
     if (leastHiding != null && !(leastHiding >= 0 && leastHiding <= 1)) {
       throw new IllegalArgumentException(
           "--min-hiding is " + leastHiding + ", must be within [0.0, 1.0]");

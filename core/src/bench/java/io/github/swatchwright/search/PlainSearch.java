@@ -40,12 +40,12 @@ final class PlainSearch {
   }
 
   List<Candidate> nearest(Lab target, int count) {
-    Shortlist shortlist = new Shortlist(count, RecipeSearch.RATIOS_PER_SET);
+    BestCandidates best = new BestCandidates(new Sought(target, count));
     set = 0;
     for (int size = 1; size <= space.mostPaints(); size++) {
       sets(
           target,
-          shortlist,
+          best,
           new int[size],
           new int[size],
           new double[size + 1][Bands.COUNT],
@@ -53,12 +53,12 @@ final class PlainSearch {
           0,
           0);
     }
-    return shortlist.sorted();
+    return best.sorted();
   }
 
   private void sets(
       Lab target,
-      Shortlist shortlist,
+      BestCandidates best,
       int[] paints,
       int[] drops,
       double[][] k,
@@ -67,20 +67,19 @@ final class PlainSearch {
       int first) {
     if (chosen == paints.length) {
       if (set++ % every == 0) {
-        shortlist.startSet();
-        ratios(target, shortlist, paints, drops, k, s, 0, space.mostDrops(), 0);
+        ratios(target, best, paints, drops, k, s, 0, space.mostDrops(), 0);
       }
       return;
     }
     for (int paint = first; paint <= space.size() - (paints.length - chosen); paint++) {
       paints[chosen] = paint;
-      sets(target, shortlist, paints, drops, k, s, chosen + 1, paint + 1);
+      sets(target, best, paints, drops, k, s, chosen + 1, paint + 1);
     }
   }
 
   private void ratios(
       Lab target,
-      Shortlist shortlist,
+      BestCandidates best,
       int[] paints,
       int[] drops,
       double[][] k,
@@ -99,11 +98,11 @@ final class PlainSearch {
       }
       int common = greatestCommonDivisor(count, divisor);
       if (later > 0) {
-        ratios(target, shortlist, paints, drops, k, s, place + 1, left - count, common);
+        ratios(target, best, paints, drops, k, s, place + 1, left - count, common);
       } else if (common == 1) {
         double deltaE00 = Ciede2000.deltaE(target, colour(k[place + 1], s[place + 1]));
-        if (deltaE00 <= shortlist.threshold()) {
-          shortlist.offer(new Candidate(paints, drops, deltaE00));
+        if (deltaE00 <= best.limit()) {
+          best.offer(new Candidate(paints, drops, deltaE00));
         }
       }
     }

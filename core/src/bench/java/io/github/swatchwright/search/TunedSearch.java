@@ -20,7 +20,7 @@ final class TunedSearch {
   }
 
   List<Candidate> nearest(Lab target, int count) {
-    BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
+    BestCandidates best = new BestCandidates(new Sought(target, count));
     SearchRun run = new SearchRun(new TargetMap(target), best, Control.PLAIN);
     run.setCap(Double.POSITIVE_INFINITY);
     SearchSpace space = shelf.space();

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A shelf's optical constants: one estimate from all the evidence on it. Immutable; made once and
@@ -29,6 +30,7 @@ public final class ShelfOptics {
   private final Map<String, OpticalConstants> underOtherSurface = new ConcurrentHashMap<>();
   private final EvidenceRows rows;
   private final LowerTriangle factor;
+  private @Nullable Optional<LeastSpread> leastSpread;
 
   private ShelfOptics(Shelf shelf, Saunderson surface, Map<String, PaintOptics> byName) {
     this.shelf = shelf;
@@ -120,6 +122,19 @@ public final class ShelfOptics {
    */
   public double[][] covarianceOf(Map<String, double[][]> jacobians) {
     return rows.covarianceOf(jacobians, factor);
+  }
+
+  /**
+   * A lower bound of these covariances that takes less time; empty when test cards tie so many
+   * paints together that it would take more. It is worked out the first time it is asked for.
+   */
+  public Optional<LeastSpread> leastSpread() {
+    synchronized (rows) {
+      if (leastSpread == null) {
+        leastSpread = LeastSpread.of(paints(), rows);
+      }
+      return leastSpread;
+    }
   }
 
   /** The same as values, which can be set against other values and against planned patches. */

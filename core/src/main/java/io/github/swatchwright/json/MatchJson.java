@@ -31,7 +31,7 @@ import java.util.List;
  *              "deltaE00":0.3,"expectedDeltaE00":1.6,"verdict":"match","contrastRatio":0.87,"coatsToHide":1.7,
  *              "acrossLights":{"known":true,"worstDeltaE00":0.9,"light":"A"},
  *              "pricePerMillilitre":0.21,"score":1.6}],
- *  "nearestBottle":{…as a recipe…},"weighed":74,"complete":true,"provenGap":0,
+ *  "nearestBottle":{…as a recipe…},"weighed":740,"bestOfAll":true,"complete":true,"provenGap":0,
  *  "leftOut":["'Bell brass' is metallic, which the model doesn't hold for"]}
  * }</pre>
  */
@@ -58,6 +58,7 @@ final class MatchJson {
             write(json, result.nearestBottle().get());
           }
           json.writeNumberField("weighed", result.weighed());
+          json.writeBooleanField("bestOfAll", result.bestOfAll());
           json.writeBooleanField("complete", result.complete());
           Rounded.field(json, "provenGap", result.provenGap());
           JsonOutput.words(
@@ -135,6 +136,7 @@ final class MatchJson {
             "recipes",
             "nearestBottle",
             "weighed",
+            "bestOfAll",
             "complete",
             "provenGap",
             "leftOut");

@@ -7,7 +7,6 @@ import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.paint.PaintChoice;
 import io.github.swatchwright.paint.Swatch;
-import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchSpace;
 import java.util.List;
 import java.util.Objects;
@@ -46,7 +45,7 @@ public record MatchRequest(
   public static final int LARGEST_ALTERNATIVES = 50;
 
   /** The largest number of recipes of one set of ingredients. */
-  public static final int LARGEST_RATIOS = RecipeSearch.RATIOS_PER_SET;
+  public static final int LARGEST_RATIOS = 3;
 
   /** The most pots. */
   public static final int MOST_POTS = 20;

@@ -14,7 +14,11 @@ import java.util.Optional;
  * @param recipes proposals; sets of ingredients in the order of their best scores, and each set's
  *     recipes together
  * @param nearestBottle the single bottle that comes nearest as it is; empty when only pots are used
- * @param weighed how many recipes were weighed to choose them
+ * @param weighed how many recipes were weighed to choose them, or left out since they can't be
+ *     among them
+ * @param bestOfAll whether no other set of these paints has a recipe within these drops that would
+ *     rank among those shown; false when only the nearest recipes were weighed, as on large shelves
+ *     and when something else than the colour counts, and when the search was stopped
  * @param reach whether the target is within reach, and what is missing if not
  * @param complete whether the search got to its end; false when it was stopped
  * @param provenGap how much nearer than the nearest recipe another could be that wasn't found; 0
@@ -28,6 +32,7 @@ public record MatchResult(
     List<RankedRecipe> recipes,
     Optional<RankedRecipe> nearestBottle,
     int weighed,
+    boolean bestOfAll,
     Reach reach,
     boolean complete,
     double provenGap,

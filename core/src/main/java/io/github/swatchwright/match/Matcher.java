@@ -1,17 +1,12 @@
 package io.github.swatchwright.match;
 
-import io.github.swatchwright.estimate.PaintOptics;
 import io.github.swatchwright.estimate.ShelfOptics;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
-import io.github.swatchwright.mix.Pot;
 import io.github.swatchwright.mix.Recipe;
-import io.github.swatchwright.paint.Medium;
 import io.github.swatchwright.search.Batch;
-import io.github.swatchwright.search.ExhaustiveSearch;
 import io.github.swatchwright.search.PrunedSearch;
 import io.github.swatchwright.search.RecipeSearch;
-import io.github.swatchwright.search.SearchSpace;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,25 +16,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Proposes recipes for wanted colours from one shelf under one light. Immutable; use it for any
  * number of targets, from any thread.
  */
 public final class Matcher {
-  /**
-   * The fewest recipes of each medium that are weighed by what the painter may expect, the nearest
-   * ones; more when more sets of paints are asked for.
-   */
-  private static final int SHORTLIST = 60;
-
-  /** How many times more are weighed when something else than the colour counts. */
-  private static final int WIDER = 10;
-
-  /** Pots are tried with every one and every two of the paints. */
-  private static final int MOST_WITH_POT = 3;
-
   private final ShelfOptics optics;
   private final TristimulusWeights light;
   private final RecipeSearch search;
@@ -126,25 +108,11 @@ public final class Matcher {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Ingredients ingredients = Ingredients.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
-    List<PlannedSearch> planned = new ArrayList<>();
-    for (Medium medium : ingredients.media(request.pots())) {
-      planned.addAll(planned(ingredients.of(medium), medium, request, predictor));
-    }
-    SearchSequence searches = new SearchSequence(weighing.lab(), control, planned.size());
-    planned.stream()
-        .filter(one -> !one.optional)
-        .forEach(one -> searches.run(one.search, one.space, one.count));
-    planned.stream()
-        .filter(one -> one.optional)
-        .forEach(one -> searches.runIfTime(one.search, one.space, one.count));
-    Map<String, Recipe> recipes = new LinkedHashMap<>();
-    searches.recipes().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
-    if (recipes.isEmpty()) {
-      planned.get(0).space.singles().forEach(recipe -> recipes.putIfAbsent(key(recipe), recipe));
-    }
-    List<Weighed> weighed = recipes.values().stream().map(weighing::weigh).toList();
+    RequestSearch found =
+        new RequestSearch(search, predictor, ingredients, request, weighing, control);
+    found.run();
+    List<Weighed> weighed = found.weighed();
     List<Weighed> inOrder = Ranking.inOrder(weighed, request.wishes());
-    double nearest = nearest(weighed).deltaE00();
     Weighed closest = nearest(inOrder.isEmpty() ? weighed : inOrder);
     return new MatchResult(
         light.illuminant(),
@@ -152,10 +120,11 @@ public final class Matcher {
         request,
         bestOfEachSet(inOrder, request).stream().map(weighing::shown).toList(),
         nearestBottle(ingredients, weighing),
-        weighed.size(),
+        found.entered(),
+        found.isBestOfAll(),
         Reach.of(closest.prediction().lab(), weighing.lab()),
-        searches.complete(),
-        searches.gap(nearest),
+        found.complete(),
+        found.gap(nearest(weighed).deltaE00()),
         ingredients.leftOut());
   }
 
@@ -168,84 +137,6 @@ public final class Matcher {
 
   private static Weighed nearest(List<Weighed> recipes) {
     return recipes.stream().min(Comparator.comparingDouble(Weighed::deltaE00)).orElseThrow();
-  }
-
-  /**
-   * One of the searches that answer a request.
-   *
-   * @param search the algorithm
-   * @param space the recipes to choose from
-   * @param count how many recipes to find
-   * @param optional true when its space is part of another search's, so that it may be skipped when
-   *     time is short
-   */
-  private record PlannedSearch(
-      RecipeSearch search, SearchSpace space, int count, boolean optional) {}
-
-  /**
-   * A text that is the same for equal recipes; cheaper to compare than everything known of paints.
-   */
-  private static String key(Recipe recipe) {
-    StringBuilder key = new StringBuilder();
-    recipe
-        .drops()
-        .forEach(
-            some -> key.append(some.paint().name()).append(':').append(some.count()).append('\n'));
-    recipe
-        .pots()
-        .forEach(
-            some -> key.append(some.pot().name()).append(':').append(some.count()).append('\n'));
-    return key.toString();
-  }
-
-  /** The searches that find the recipes of one medium which are worth weighing. */
-  private List<PlannedSearch> planned(
-      List<PaintOptics> paints, Medium medium, MatchRequest request, MixPredictor predictor) {
-    int count = Math.max(SHORTLIST, RecipeSearch.RATIOS_PER_SET * request.alternatives());
-    int wide = request.wishes().reachBeyondColour() ? WIDER * count : count;
-    Spaces spaces = new Spaces(paints, predictor, request);
-    List<Pot> pots = request.pots().stream().filter(pot -> pot.medium() == medium).toList();
-    int mostPaints = request.mostPaints();
-    int mostDrops = request.mostDrops();
-    List<PlannedSearch> planned = new ArrayList<>();
-    planned.add(new PlannedSearch(search, spaces.of(pots, mostPaints, mostDrops), wide, false));
-    for (Pot pot : pots) {
-      SearchSpace withPot = spaces.of(List.of(pot), Math.min(MOST_WITH_POT, mostPaints), mostDrops);
-      planned.add(new PlannedSearch(ExhaustiveSearch.holdingTheLast(), withPot, count, true));
-    }
-    if (request.wishes().prefer(Preference.FEWER_PAINTS)) {
-      for (int most = 1; most < mostPaints; most++) {
-        planned.add(new PlannedSearch(search, spaces.of(pots, most, mostDrops), count, true));
-      }
-    }
-    if (request.wishes().prefer(Preference.FEWER_DROPS)) {
-      for (int most = mostDrops / 2; most >= 1; most /= 2) {
-        planned.add(new PlannedSearch(search, spaces.of(pots, mostPaints, most), count, true));
-      }
-    }
-    return planned;
-  }
-
-  /**
-   * What one request searches.
-   *
-   * @param paints the paints of one medium
-   * @param predictor of their mixes
-   * @param request what is asked for
-   */
-  private record Spaces(List<PaintOptics> paints, MixPredictor predictor, MatchRequest request) {
-    SearchSpace of(List<Pot> pots, int mostPaints, int mostDrops) {
-      return new SearchSpace(
-          paints,
-          pots.stream().map(pot -> new SearchSpace.Stirred(pot, predictor.constants(pot))).toList(),
-          Stream.concat(
-                  paints.stream().map(each -> each.paint().dropsLeft()),
-                  pots.stream().map(Pot::wholeDrops))
-              .toList(),
-          predictor.viewing(),
-          mostPaints,
-          mostDrops);
-    }
   }
 
   /**

@@ -52,6 +52,11 @@ final class Ranking {
     leastConstant = known(recipes, Ranking::lostAcrossLights).max().orElse(0);
   }
 
+  /** The score of a recipe when nothing is wished for. */
+  static double unwished(double expectedDeltaE00, boolean usesAPot) {
+    return expectedDeltaE00 - (usesAPot ? POT : 0);
+  }
+
   /** The recipes that hide as wished, with their scores, the best first. */
   static List<Weighed> inOrder(List<Weighed> recipes, Wishes wishes) {
     double least = wishes.leastContrastRatio().orElse(0);
@@ -72,10 +77,7 @@ final class Ranking {
   }
 
   private double score(Weighed ranked) {
-    double score = ranked.expectedDeltaE00();
-    if (!ranked.recipe().pots().isEmpty()) {
-      score -= POT;
-    }
+    double score = unwished(ranked.expectedDeltaE00(), !ranked.recipe().pots().isEmpty());
     if (wishes.prefer(Preference.FEWER_PAINTS)) {
       score += PAINT * (ranked.recipe().names().size() - 1);
     }

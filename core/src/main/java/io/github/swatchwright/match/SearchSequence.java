@@ -1,25 +1,22 @@
 package io.github.swatchwright.match;
 
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Control;
-import io.github.swatchwright.mix.Recipe;
+import io.github.swatchwright.search.Candidate;
 import io.github.swatchwright.search.RecipeSearch;
 import io.github.swatchwright.search.SearchOutcome;
 import io.github.swatchwright.search.SearchSpace;
+import io.github.swatchwright.search.Sought;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Runs several searches for one target, one after the other, with one time limit and one progress
- * for all of them, and collects what they find. Not thread-safe.
+ * for all of them. Not thread-safe.
  */
 final class SearchSequence {
-  private final Lab target;
   private final Control control;
   private final long end;
   private final int planned;
-  private final List<Recipe> recipes = new ArrayList<>();
   private int done;
   private boolean complete = true;
   private double provenBound = Double.POSITIVE_INFINITY;
@@ -27,45 +24,44 @@ final class SearchSequence {
   /**
    * Starts the clock.
    *
-   * @param target the wanted colour
    * @param control time limit, cancelling and progress of all searches together
    * @param planned how many searches there will be, at least 1
    */
-  SearchSequence(Lab target, Control control, int planned) {
-    this.target = target;
+  SearchSequence(Control control, int planned) {
     this.control = control;
     this.planned = planned;
     end = System.nanoTime() + control.longest().toNanos();
   }
 
-  /** Searches one space and keeps the recipes found. */
-  void run(RecipeSearch search, SearchSpace space, int count) {
+  /** Searches one space; returns what was found, in ascending order. */
+  List<Candidate> run(RecipeSearch search, SearchSpace space, Sought sought) {
     Duration left = Duration.ofNanos(Math.max(0, end - System.nanoTime()));
     int before = done;
     Control one =
         control
             .withLongest(left)
             .withProgress(share -> control.progress().reached((before + share) / planned));
-    SearchOutcome outcome = search.search(space, target, count, one);
-    outcome.candidates().forEach(candidate -> recipes.add(candidate.recipe(space)));
+    SearchOutcome outcome = search.search(space, sought, one);
     complete &= outcome.complete();
     provenBound = Math.min(provenBound, outcome.provenBound());
     done++;
+    return outcome.candidates();
   }
 
   /** Does the same, unless the time is up or the caller has cancelled. */
-  void runIfTime(RecipeSearch search, SearchSpace space, int count) {
+  List<Candidate> runIfTime(RecipeSearch search, SearchSpace space, Sought sought) {
     if (System.nanoTime() < end && !control.isCancelled()) {
-      run(search, space, count);
-    } else {
-      done++;
-      complete = false;
+      return run(search, space, sought);
     }
+    skip();
+    complete = false;
+    return List.of();
   }
 
-  /** All that was found. */
-  List<Recipe> recipes() {
-    return List.copyOf(recipes);
+  /** Counts a search as done that turned out not to be needed. */
+  void skip() {
+    done++;
+    control.progress().reached((double) done / planned);
   }
 
   boolean complete() {

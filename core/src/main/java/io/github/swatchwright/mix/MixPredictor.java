@@ -135,6 +135,18 @@ public final class MixPredictor {
     return mix.parts().stream().mapToDouble(Mix.Part::millilitres).sum();
   }
 
+  /**
+   * A bound of what may be expected of mixes of these paints, for choosing among thousands; empty
+   * when it would take longer than predictions do.
+   *
+   * @throws IllegalArgumentException when a paint isn't on the shelf or can't be computed with
+   */
+  public Optional<LeastExpected> leastExpected(List<PaintOptics> paints) {
+    return optics
+        .leastSpread()
+        .map(spread -> new LeastExpected(viewing, dropScatter, spread, paints));
+  }
+
   private Prediction predict(Mix mix, List<AmountError> errors) {
     OpticalConstants constants = constants(mix);
     double[] internal = constants.opaque();
@@ -160,7 +172,7 @@ public final class MixPredictor {
         covariance, new double[] {seen.l() - lab.l(), seen.a() - lab.a(), seen.b() - lab.b()});
   }
 
-  private static void addSquare(double[][] covariance, double[] shift) {
+  static void addSquare(double[][] covariance, double[] shift) {
     for (int i = 0; i < shift.length; i++) {
       for (int j = 0; j < shift.length; j++) {
         covariance[i][j] += shift[i] * shift[j];

@@ -1,22 +1,20 @@
 package io.github.swatchwright.search;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
- * The best candidates so far, offered in any order and from any thread: a bounded number in all,
- * and of each set of paints. What stays doesn't depend on the order of offers.
+ * The best candidates so far, offered in any order and from any thread: a bounded number. What
+ * stays doesn't depend on the order of offers.
  */
 final class BestCandidates {
   private final int capacity;
-  private final int perSet;
-  private final List<Candidate> sorted = new ArrayList<>();
-  private volatile double limit = Double.POSITIVE_INFINITY;
+  private final TreeSet<Candidate> best = new TreeSet<>();
+  private volatile double limit;
 
-  BestCandidates(int capacity, int perSet) {
-    this.capacity = capacity;
-    this.perSet = perSet;
+  BestCandidates(Sought sought) {
+    capacity = sought.count();
+    limit = sought.upTo();
   }
 
   /** The largest ΔE00 that may still enter; it never grows. */
@@ -26,35 +24,20 @@ final class BestCandidates {
 
   /** Takes a candidate when it is good enough and hasn't been taken before. */
   synchronized void offer(Candidate candidate) {
-    int place = -Collections.binarySearch(sorted, candidate) - 1;
-    if (place < 0 || place >= capacity) {
+    if (candidate.deltaE00() > limit) {
       return;
     }
-    int same = 0;
-    int last = -1;
-    for (int i = 0; i < sorted.size(); i++) {
-      if (sorted.get(i).samePaints(candidate)) {
-        same++;
-        last = i;
-      }
+    best.add(candidate);
+    if (best.size() > capacity) {
+      best.pollLast();
     }
-    if (same == perSet) {
-      if (last < place) {
-        return;
-      }
-      sorted.remove(last);
-    }
-    sorted.add(place, candidate);
-    if (sorted.size() > capacity) {
-      sorted.remove(capacity);
-    }
-    if (sorted.size() == capacity) {
-      limit = sorted.get(capacity - 1).deltaE00();
+    if (best.size() == capacity) {
+      limit = best.last().deltaE00();
     }
   }
 
   /** All that stayed, best first. */
   synchronized List<Candidate> sorted() {
-    return List.copyOf(sorted);
+    return List.copyOf(best);
   }
 }

@@ -42,9 +42,24 @@ public final class Candidate implements Comparable<Candidate> {
     return deltaE00;
   }
 
-  /** Whether it is another ratio of the same paints. */
-  boolean samePaints(Candidate other) {
-    return Arrays.equals(paints, other.paints);
+  /** How many ingredients it has, 1 to 4. */
+  public int size() {
+    return paints.length;
+  }
+
+  /** Its ingredients, as their numbers in the space; ascending. */
+  public int[] ingredients() {
+    return paints.clone();
+  }
+
+  /** Drops of each ingredient, at least 1. */
+  public int[] drops() {
+    return drops.clone();
+  }
+
+  /** Whether it holds a pot of the space that was searched. */
+  public boolean usesAPot(SearchSpace space) {
+    return space.isPot(paints[paints.length - 1]);
   }
 
   private int totalDrops() {

@@ -1,6 +1,5 @@
 package io.github.swatchwright.search;
 
-import io.github.swatchwright.argument.Require;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.spectrum.Bands;
@@ -130,52 +129,46 @@ public final class CompiledShelf {
    * @param count the most recipes to return, at least 1
    */
   public List<Candidate> nearest(Lab target, int count) {
-    return search(target, count, Control.PLAIN).candidates();
+    return search(new Sought(target, count), Control.PLAIN).candidates();
   }
 
-  /**
-   * The nearest recipes, under the caller's control.
-   *
-   * @param target the wanted colour, relative to the white of the space's light
-   * @param count the most recipes to return, at least 1
-   */
-  public SearchOutcome search(Lab target, int count, Control control) {
-    Require.within("count", count, 1, Integer.MAX_VALUE);
+  /** The nearest recipes, under the caller's control. */
+  public SearchOutcome search(Sought sought, Control control) {
     if (!tables.withinRange) {
-      List<Candidate> all = new ExhaustiveSearch().nearest(space, target, count);
-      return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
+      return new ExhaustiveSearch().search(space, sought, control);
     }
-    BestCandidates best = new BestCandidates(count, RecipeSearch.RATIOS_PER_SET);
+    BestCandidates best = new BestCandidates(sought);
     TargetMap map = idleMaps.poll();
     if (map == null) {
-      map = new TargetMap(target);
+      map = new TargetMap(sought.target());
     } else {
-      map.turnTo(target);
+      map.turnTo(sought.target());
     }
     try (WorkerThreads threads = new WorkerThreads(control.threads())) {
-      SearchOutcome outcome = search(new SearchRun(map, best, control), threads);
+      // A limit from outside is as good as one that a first pass finds.
+      double near = Double.isInfinite(sought.upTo()) ? NEAR : sought.upTo();
+      SearchOutcome outcome = search(new SearchRun(map, best, control), near, threads);
       idleMaps.add(map);
       return outcome;
     }
   }
 
-  private SearchOutcome search(SearchRun run, WorkerThreads threads) {
+  private SearchOutcome search(SearchRun run, double near, WorkerThreads threads) {
     BestCandidates best = run.best;
     offerSingles(run);
-    double proven = pass(sizes, NEAR, run, threads);
-    if (best.limit() > NEAR && !run.isStopped()) {
+    double proven = pass(sizes, near, run, threads);
+    if (best.limit() > near && !run.isStopped()) {
       List<SetsOfSize> pairs = sizes.subList(0, Math.min(1, sizes.size()));
       for (int i = 0; i < FAR.length && best.limit() == Double.POSITIVE_INFINITY; i++) {
         pass(pairs, FAR[i], run, threads);
       }
-      proven = Math.max(NEAR, pass(sizes, Double.POSITIVE_INFINITY, run, threads));
+      proven = Math.max(near, pass(sizes, Double.POSITIVE_INFINITY, run, threads));
     }
     if (run.isStopped()) {
       return stopped(best, proven);
     }
     run.finish();
-    List<Candidate> all = best.sorted();
-    return new SearchOutcome(all, true, all.isEmpty() ? 0 : all.get(0).deltaE00());
+    return SearchOutcome.complete(best.sorted());
   }
 
   /** Finds all up to a cap in sets of these sizes; returns a ΔE00 below which none was left out. */

@@ -1,7 +1,7 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.colour.Lab;
-import java.util.List;
+import io.github.swatchwright.mix.Control;
 
 /**
  * Tries every recipe: every set of paints, every reduced ratio of whole drops. Its cost grows with
@@ -26,29 +26,30 @@ public final class ExhaustiveSearch implements RecipeSearch {
   }
 
   @Override
-  public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
-    Shortlist shortlist = new Shortlist(count, RATIOS_PER_SET);
+  public SearchOutcome search(SearchSpace space, Sought sought, Control control) {
+    BestCandidates best = new BestCandidates(sought);
     int most = Math.min(space.mostPaints(), space.size());
     for (int size = 1; size <= most; size++) {
-      new SetsOfSize(space, target, shortlist, size, holdsTheLast).tryAll(0, 0);
+      new SetsOfSize(space, sought.target(), best, size, holdsTheLast).tryAll(0, 0);
     }
-    return shortlist.sorted();
+    control.progress().reached(1);
+    return SearchOutcome.complete(best.sorted());
   }
 
   /** Tries all sets of one size, and all ratios of each. */
   private static final class SetsOfSize {
     private final SearchSpace space;
-    private final Shortlist shortlist;
+    private final BestCandidates best;
     private final MixColour mixColour;
     private final int[] paints;
     private final int[] drops;
     private final boolean holdsTheLast;
 
     private SetsOfSize(
-        SearchSpace space, Lab target, Shortlist shortlist, int size, boolean holdsTheLast) {
+        SearchSpace space, Lab target, BestCandidates best, int size, boolean holdsTheLast) {
       this.holdsTheLast = holdsTheLast;
       this.space = space;
-      this.shortlist = shortlist;
+      this.best = best;
       this.mixColour = new MixColour(space, target, size);
       this.paints = new int[size];
       this.drops = new int[size];
@@ -56,7 +57,6 @@ public final class ExhaustiveSearch implements RecipeSearch {
 
     private void tryAll(int chosen, int first) {
       if (chosen == paints.length) {
-        shortlist.startSet();
         tryRatios(0, space.mostDrops(), 0);
         return;
       }
@@ -78,10 +78,10 @@ public final class ExhaustiveSearch implements RecipeSearch {
         if (later > 0) {
           tryRatios(place + 1, dropsLeft - count, common);
         } else if (common == 1) {
-          double limit = shortlist.threshold();
+          double limit = best.limit();
           double deltaE00 = mixColour.deltaE00(limit);
           if (deltaE00 <= limit && deltaE00 < Double.POSITIVE_INFINITY) {
-            shortlist.offer(new Candidate(paints, drops, deltaE00));
+            best.offer(new Candidate(paints, drops, deltaE00));
           }
         }
       }

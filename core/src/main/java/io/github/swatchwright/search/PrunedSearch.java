@@ -1,12 +1,10 @@
 package io.github.swatchwright.search;
 
 import io.github.swatchwright.argument.Require;
-import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.paint.Medium;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -42,13 +40,8 @@ public final class PrunedSearch implements RecipeSearch {
   }
 
   @Override
-  public List<Candidate> nearest(SearchSpace space, Lab target, int count) {
-    return compiled(space).nearest(target, count);
-  }
-
-  @Override
-  public SearchOutcome search(SearchSpace space, Lab target, int count, Control control) {
-    return compiled(space).search(target, count, control);
+  public SearchOutcome search(SearchSpace space, Sought sought, Control control) {
+    return compiled(space).search(sought, control);
   }
 
   /** The space made ready; the same object as before while it is remembered. */

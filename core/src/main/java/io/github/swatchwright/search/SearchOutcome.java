@@ -17,6 +17,11 @@ public record SearchOutcome(List<Candidate> candidates, boolean complete, double
     candidates = List.copyOf(candidates);
   }
 
+  /** Of a search that got to its end. */
+  static SearchOutcome complete(List<Candidate> nearest) {
+    return new SearchOutcome(nearest, true, nearest.isEmpty() ? 0 : nearest.get(0).deltaE00());
+  }
+
   /**
    * How much closer than the first candidate a recipe could be that wasn't found; 0 when complete,
    * infinite when nothing was found.

@@ -70,6 +70,15 @@ public record SearchSpace(
     return paints.size() + pots.size();
   }
 
+  /** How many recipes it holds at most, with those that aren't reduced. */
+  public double mostRecipes() {
+    double recipes = 0;
+    for (int size = 1; size <= Math.min(mostPaints, size()); size++) {
+      recipes += (double) SetBoxes.binomial(size(), size) * SetBoxes.binomial(mostDrops, size);
+    }
+    return recipes;
+  }
+
   /** The most drops that a recipe may hold of an ingredient. */
   public int mostOf(int ingredient) {
     return Math.min(mostDrops, mostOf.get(ingredient));

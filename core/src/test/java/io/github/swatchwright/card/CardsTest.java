@@ -106,6 +106,7 @@ class CardsTest {
         found.recipes(),
         found.nearestBottle(),
         found.weighed(),
+        found.bestOfAll(),
         found.reach(),
         found.complete(),
         found.provenGap(),

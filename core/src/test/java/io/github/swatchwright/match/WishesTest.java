@@ -200,7 +200,7 @@ class WishesTest {
   void otherLightsAreKnownOnlyWhereSpectraAreMeasured() {
     MatchRequest green = MatchRequest.of(substitution("Chrome oxide green"));
     boolean known = false;
-    for (RankedRecipe ranked : recipes(green.withAlternatives(20))) {
+    for (RankedRecipe ranked : recipes(green.withAlternatives(50))) {
       boolean measured =
           ranked.recipe().drops().stream()
               .allMatch(d -> d.paint().masstone().orElseThrow() instanceof Swatch.OfReflectance);

@@ -138,19 +138,37 @@ class ColourSpreadTest {
     assertThat(spread.expectedDeltaE00(target) / expected).isCloseTo(1, within(0.01));
   }
 
+  /** Over a sphere, the means of x², x⁴ and x²y² are 1/3, 1/5 and 1/15 of r² and r⁴. */
   @Test
-  void sixPointsOnTheAxesStandForTheCloud() {
+  void fourteenPointsStandForTheCloud() {
     double[][] covariance = {{0.4, 0, 0}, {0, 0.9, 0}, {0, 0, 0.6}};
     ColourSpread spread = ColourSpread.of(RUST, covariance);
     Lab target = Lab.ofD65(45, 22, 23);
-    // The cubature by its definition: √3 standard deviations out, one sixth each.
     double sum = 0;
-    for (int sign = -1; sign <= 1; sign += 2) {
-      sum += Ciede2000.deltaE(target, Lab.ofD65(42 + sign * Math.sqrt(1.2), 20, 25));
-      sum += Ciede2000.deltaE(target, Lab.ofD65(42, 20 + sign * Math.sqrt(2.7), 25));
-      sum += Ciede2000.deltaE(target, Lab.ofD65(42, 20, 25 + sign * Math.sqrt(1.8)));
+    double[] moments = new double[4];
+    for (int x = -1; x <= 1; x++) {
+      for (int y = -1; y <= 1; y++) {
+        for (int z = -1; z <= 1; z++) {
+          int axes = Math.abs(x) + Math.abs(y) + Math.abs(z);
+          if (axes == 1 || axes == 3) {
+            double weight = axes == 1 ? 1 / 15.0 : 3 / 40.0;
+            double out = Math.sqrt(3.0 / axes);
+            Lab point =
+                Lab.ofD65(
+                    42 + x * out * Math.sqrt(0.4),
+                    20 + y * out * Math.sqrt(0.9),
+                    25 + z * out * Math.sqrt(0.6));
+            sum += weight * Ciede2000.deltaE(target, point);
+            moments[0] += weight;
+            moments[1] += weight * out * out * x * x;
+            moments[2] += weight * Math.pow(out * x, 4);
+            moments[3] += weight * out * out * out * out * x * x * y * y;
+          }
+        }
+      }
     }
-    assertThat(spread.roughlyExpectedDeltaE00(target)).isCloseTo(sum / 6, within(1e-12));
+    assertThat(moments).containsExactly(new double[] {1, 1, 9 / 5.0, 9 / 15.0}, within(1e-12));
+    assertThat(spread.roughlyExpectedDeltaE00(target)).isCloseTo(sum, within(1e-12));
     assertThat(spread.roughlyExpectedDeltaE00(target) / spread.expectedDeltaE00(target))
         .isCloseTo(1, within(0.02));
   }

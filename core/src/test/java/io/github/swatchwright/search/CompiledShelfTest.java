@@ -37,8 +37,8 @@ class CompiledShelfTest {
       for (int threads : new int[] {2, 4, 7}) {
         CompiledShelf shelf = CompiledShelf.of(SPACE);
         Control control = Control.PLAIN.withThreads(threads);
-        assertThat(shelf.search(target, 40, control).candidates()).isEqualTo(one);
-        assertThat(shelf.search(target, 40, control).candidates()).isEqualTo(one);
+        assertThat(shelf.search(new Sought(target, 40), control).candidates()).isEqualTo(one);
+        assertThat(shelf.search(new Sought(target, 40), control).candidates()).isEqualTo(one);
       }
     }
   }
@@ -57,7 +57,7 @@ class CompiledShelfTest {
           Lab target = targets.get(i);
           // Searches of one and of several threads, all on the same shelf.
           Control control = Control.PLAIN.withThreads(1 + (i + round) % 4);
-          calls.add(() -> shelf.search(target, 20, control).candidates());
+          calls.add(() -> shelf.search(new Sought(target, 20), control).candidates());
         }
       }
       List<Future<List<Candidate>>> found = pool.invokeAll(calls);
@@ -78,7 +78,7 @@ class CompiledShelfTest {
     List<SearchOutcome> outcomes =
         Batch.run(
             targets.size(),
-            (target, control) -> shelf.search(targets.get(target), 10, control),
+            (target, control) -> shelf.search(new Sought(targets.get(target), 10), control),
             Control.PLAIN.withThreads(3).withProgress(shares::add),
             heard::add);
     for (int i = 0; i < targets.size(); i++) {
@@ -113,7 +113,8 @@ class CompiledShelfTest {
     for (int threads : new int[] {1, 3}) {
       Thread.currentThread().interrupt();
       SearchOutcome outcome =
-          CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, Control.PLAIN.withThreads(threads));
+          CompiledShelf.of(SPACE)
+              .search(new Sought(OUT_OF_REACH, 10), Control.PLAIN.withThreads(threads));
       assertThat(Thread.interrupted()).isTrue();
       assertThat(outcome.complete()).isFalse();
       assertThat(outcome.candidates()).hasSize(10);
@@ -123,7 +124,7 @@ class CompiledShelfTest {
   @Test
   void aSearchThatIsStoppedAnywhereNeverClaimsTooMuch() {
     for (Lab target : targets(6)) {
-      SearchOutcome whole = CompiledShelf.of(SPACE).search(target, 10, Control.PLAIN);
+      SearchOutcome whole = CompiledShelf.of(SPACE).search(new Sought(target, 10), Control.PLAIN);
       double best = whole.candidates().get(0).deltaE00();
       assertThat(whole.complete()).isTrue();
       assertThat(whole.provenBound()).isEqualTo(best);
@@ -138,7 +139,7 @@ class CompiledShelfTest {
                 .withThreads(1 + asked % 2)
                 .withCancelled(() -> count.incrementAndGet() >= most);
         CompiledShelf shelf = asked % 3 == 0 ? used : CompiledShelf.of(SPACE);
-        SearchOutcome outcome = shelf.search(target, 10, control);
+        SearchOutcome outcome = shelf.search(new Sought(target, 10), control);
         assertThat(outcome.provenBound()).isLessThanOrEqualTo(best);
         assertThat(outcome.gap()).isNotNegative();
         if (outcome.complete()) {
@@ -163,8 +164,7 @@ class CompiledShelfTest {
       SearchOutcome outcome =
           CompiledShelf.of(SPACE)
               .search(
-                  OUT_OF_REACH,
-                  10,
+                  new Sought(OUT_OF_REACH, 10),
                   Control.PLAIN.withCancelled(() -> count.incrementAndGet() >= most));
       if (!outcome.complete()) {
         proven = Math.max(proven, outcome.provenBound());
@@ -176,7 +176,8 @@ class CompiledShelfTest {
   @Test
   void noTimeGivesTheBestSingleAndNoProof() {
     SearchOutcome outcome =
-        CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, Control.PLAIN.withLongest(Duration.ZERO));
+        CompiledShelf.of(SPACE)
+            .search(new Sought(OUT_OF_REACH, 10), Control.PLAIN.withLongest(Duration.ZERO));
     assertThat(outcome.complete()).isFalse();
     assertThat(outcome.provenBound()).isZero();
     assertThat(outcome.candidates()).hasSize(10);
@@ -187,7 +188,7 @@ class CompiledShelfTest {
   void progressNeverFallsAndEndsAtOne() {
     List<Double> shares = Collections.synchronizedList(new ArrayList<>());
     Control control = Control.PLAIN.withThreads(2).withProgress(shares::add);
-    CompiledShelf.of(SPACE).search(OUT_OF_REACH, 10, control);
+    CompiledShelf.of(SPACE).search(new Sought(OUT_OF_REACH, 10), control);
     assertThat(shares).isSorted().hasSizeGreaterThan(10).last().isEqualTo(1.0);
     assertThat(shares).allMatch(share -> share >= 0 && share <= 1);
   }

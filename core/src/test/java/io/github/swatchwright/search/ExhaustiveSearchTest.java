@@ -7,6 +7,7 @@ import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.difference.Ciede2000;
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.MixPredictor;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.paint.Medium;
@@ -15,7 +16,6 @@ import io.github.swatchwright.paint.Shelf;
 import io.github.swatchwright.paint.Swatch;
 import io.github.swatchwright.spectrum.TristimulusWeights;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -82,21 +82,25 @@ class ExhaustiveSearchTest {
     }
   }
 
+  /**
+   * Of k numbers from 1 with a sum up to n there are C(n, k), and Σ μ(d)·C(⌊n/d⌋, k) without a
+   * common divisor (Möbius inversion): with n = 12, 66 − 15 − 6 − 1 + 1 pairs and 220 − 20 − 4
+   * threes. Four paints make 6 pairs and 4 threes.
+   */
   @Test
-  void noSetOfPaintsCrowdsTheList() {
-    List<Candidate> found = new ExhaustiveSearch().nearest(space(3, 12), TARGET, 1000);
-    List<Set<String>> sets =
-        found.stream().map(candidate -> names(candidate.recipe(space(3, 12)))).toList();
-    for (Set<String> set : new HashSet<>(sets)) {
-      assertThat(Collections.frequency(sets, set)).isLessThanOrEqualTo(RecipeSearch.RATIOS_PER_SET);
-    }
-    // 4 single paints, 6 pairs and 4 threes; a single paint has one reduced ratio only.
-    assertThat(new HashSet<>(sets)).hasSize(14);
-    assertThat(found).hasSize(4 + 10 * RecipeSearch.RATIOS_PER_SET);
+  void noRatioIsLeftOutOrTakenTwice() {
+    List<Candidate> found = new ExhaustiveSearch().nearest(space(3, 12), TARGET, 10_000);
+    assertThat(found).hasSize(4 + 6 * 45 + 4 * 196).doesNotHaveDuplicates();
   }
 
-  private static Set<String> names(Recipe recipe) {
-    return new HashSet<>(recipe.drops().stream().map(some -> some.paint().name()).toList());
+  @Test
+  void nothingIsFoundBeyondWhatIsAskedFor() {
+    List<Candidate> all = new ExhaustiveSearch().nearest(space(3, 8), TARGET, 1000);
+    double upTo = all.get(20).deltaE00();
+    SearchOutcome near =
+        new ExhaustiveSearch().search(space(3, 8), new Sought(TARGET, 1000, upTo), Control.PLAIN);
+    assertThat(near.candidates())
+        .isEqualTo(all.stream().filter(each -> each.deltaE00() <= upTo).toList());
   }
 
   @Test

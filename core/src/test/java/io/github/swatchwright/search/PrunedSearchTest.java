@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.estimate.PaintOptics;
+import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.optics.Saunderson;
 import io.github.swatchwright.optics.Viewing;
 import io.github.swatchwright.spectrum.Illuminant;
@@ -79,6 +80,10 @@ class PrunedSearchTest {
       CompiledShelf shelf = CompiledShelf.of(space);
       assertThat(shelf.nearest(target, count)).as("seed %d", seed).isEqualTo(exhaustive);
       assertThat(shelf.nearest(target, count)).as("seed %d again", seed).isEqualTo(exhaustive);
+      double upTo = exhaustive.get(random.nextInt(exhaustive.size())).deltaE00();
+      assertThat(shelf.search(new Sought(target, count, upTo), Control.PLAIN).candidates())
+          .as("seed %d up to %s", seed, upTo)
+          .isEqualTo(exhaustive.stream().filter(each -> each.deltaE00() <= upTo).toList());
     }
   }
 
