@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A shelf's optical constants: one estimate from all the evidence on it. Immutable; made once and
@@ -30,7 +29,8 @@ public final class ShelfOptics {
   private final Map<String, OpticalConstants> underOtherSurface = new ConcurrentHashMap<>();
   private final EvidenceRows rows;
   private final LowerTriangle factor;
-  private @Nullable Optional<LeastSpread> leastSpread;
+  private boolean knowsLeastSpread;
+  private Optional<LeastSpread> leastSpread = Optional.empty();
 
   private ShelfOptics(Shelf shelf, Saunderson surface, Map<String, PaintOptics> byName) {
     this.shelf = shelf;
@@ -130,8 +130,9 @@ public final class ShelfOptics {
    */
   public Optional<LeastSpread> leastSpread() {
     synchronized (rows) {
-      if (leastSpread == null) {
+      if (!knowsLeastSpread) {
         leastSpread = LeastSpread.of(paints(), rows);
+        knowsLeastSpread = true;
       }
       return leastSpread;
     }

@@ -52,10 +52,10 @@ final class Contest {
    */
   void enter(SearchSpace space, List<Candidate> ascending, LeastExpected least) {
     entered += ascending.size();
-    for (Candidate candidate : ascending) {
+    for (int i = 0; i < ascending.size(); i++) {
+      Candidate candidate = ascending.get(i);
       // The nearest one says how near the paints come, whatever is to be expected of it.
-      boolean nearest = candidate == ascending.get(0);
-      if (nearest || !isBeaten(candidate, candidate.usesAPot(space), least)) {
+      if (i == 0 || !isBeaten(candidate, candidate.usesAPot(space), least)) {
         weigh(candidate.recipe(space));
       }
     }
@@ -64,9 +64,10 @@ final class Contest {
   private boolean isBeaten(Candidate candidate, boolean usesAPot, LeastExpected least) {
     double limit = limit();
     double ofCentre = LeastExpected.ofCentre(candidate.deltaE00());
-    return Ranking.unwished(ofCentre, usesAPot) > limit
-        || !usesAPot
-            && least.exceeds(limit, candidate.ingredients(), candidate.drops(), weighing.lab());
+    if (usesAPot || ofCentre > limit) {
+      return Ranking.unwished(ofCentre, usesAPot) > limit;
+    }
+    return least.exceeds(limit, candidate.ingredients(), candidate.drops(), weighing.lab());
   }
 
   void weigh(Recipe recipe) {
