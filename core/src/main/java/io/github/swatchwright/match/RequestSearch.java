@@ -28,8 +28,11 @@ import java.util.stream.Stream;
  * are.
  */
 final class RequestSearch {
-  /** Enough to learn how good a recipe must be. */
-  private static final int SHORTLIST = 60;
+  /** Enough to learn how good a recipe must be, and often all that can be shown. */
+  private static final int SHORTLIST = 600;
+
+  /** So many are weighed where no bound tells which ones needn't be. */
+  private static final int DEAR = 60;
 
   /** Up to here, all that can be shown are looked at: some 40 paints, three of them in 12 drops. */
   private static final double FEW_RECIPES = 2.5e6;
@@ -132,12 +135,12 @@ final class RequestSearch {
         enterBest(space, least.get());
       } else {
         int wide = Math.max(WIDE, WIDE_PER_SET * request.alternatives());
-        contest.enter(space, nearest(space, byColourAlone ? SHORTLIST : wide));
+        contest.enter(space, nearest(space, byColourAlone ? DEAR : wide));
         searches.skip();
         seenUpTo = 0;
       }
     }
-    int count = Math.max(SHORTLIST, WIDE_PER_SET * request.alternatives());
+    int count = Math.max(DEAR, WIDE_PER_SET * request.alternatives());
     for (Further one : further) {
       Sought sought = new Sought(weighing.lab(), count);
       contest.enter(one.space, searches.runIfTime(one.search, one.space, sought));
@@ -191,7 +194,7 @@ final class RequestSearch {
         new ExhaustiveSearch()
             .nearest(set, weighing.lab(), NEAREST).stream()
                 .filter(candidate -> candidate.ingredients().length == names.size())
-                .limit(SHORTLIST)
+                .limit(DEAR)
                 .forEach(candidate -> contest.weigh(candidate.recipe(set)));
       }
     }

@@ -128,16 +128,16 @@ public final class LeastExpected {
     double[] internal = mixed.opaque();
     Lab lab = viewing.lab(internal);
     double[][] byK = viewing.labSlope(internal);
-    double[][] byS = new double[byK.length][Bands.COUNT];
+    double[] q = new double[Bands.COUNT];
     for (int band = 0; band < Bands.COUNT; band++) {
       double r = internal[band];
       double byQ = -2 * r * r / ((1 - r) * (1 + r));
-      for (int row = 0; row < byK.length; row++) {
-        byK[row][band] *= byQ / s[band];
-        byS[row][band] = byK[row][band] * k[band] / s[band];
+      for (double[] row : byK) {
+        row[band] *= byQ / s[band];
       }
+      q[band] = k[band] / s[band];
     }
-    return ColourSpread.of(lab, covariance(paints, drops, volume, byK, byS));
+    return ColourSpread.of(lab, covariance(paints, drops, volume, byK, q));
   }
 
   /** The ΔE00 beyond which {@link #ofCentre} says that no mix can be expected to come so near. */
@@ -152,32 +152,34 @@ public final class LeastExpected {
    * What directions and drops make of L*, a* and b*.
    *
    * @param byK how they depend on K of the mix, by band
-   * @param byS how much less they get by S of the mix, by band
+   * @param q K/S of the mix, by band
    */
   private double[][] covariance(
-      int[] paints, int[] drops, double volume, double[][] byK, double[][] byS) {
+      int[] paints, int[] drops, double volume, double[][] byK, double[] q) {
     int[] numbers = new int[paints.length];
     double[][][] slopes = new double[paints.length][byK.length][DIRECTIONS];
     double[][] shifts = new double[paints.length][byK.length];
+    double[] along = new double[DIRECTIONS];
     for (int i = 0; i < paints.length; i++) {
       Part part = parts[paints[i]];
       numbers[i] = part.number;
       double share = drops[i] * part.millilitres / volume;
       double sdOfShare = dropScatter * part.millilitres * Math.sqrt(drops[i]) / volume;
-      for (int row = 0; row < byK.length; row++) {
-        double[] slope = slopes[i][row];
-        double shift = 0;
-        for (int band = 0; band < Bands.COUNT; band++) {
-          double ofK = byK[row][band];
-          double ofS = byS[row][band];
-          double[] absorption = part.absorption[band];
-          double[] scattering = part.scattering[band];
-          for (int m = 0; m < DIRECTIONS; m++) {
-            slope[m] += share * (ofK * absorption[m] - ofS * scattering[m]);
-          }
-          shift += ofK * part.constants.k(band) - ofS * part.constants.s(band);
+      for (int band = 0; band < Bands.COUNT; band++) {
+        double[] absorption = part.absorption[band];
+        double[] scattering = part.scattering[band];
+        for (int m = 0; m < DIRECTIONS; m++) {
+          along[m] = share * (absorption[m] - q[band] * scattering[m]);
         }
-        shifts[i][row] = sdOfShare * shift;
+        double shift = sdOfShare * (part.constants.k(band) - q[band] * part.constants.s(band));
+        for (int row = 0; row < byK.length; row++) {
+          double slope = byK[row][band];
+          double[] ofRow = slopes[i][row];
+          for (int m = 0; m < DIRECTIONS; m++) {
+            ofRow[m] += slope * along[m];
+          }
+          shifts[i][row] += slope * shift;
+        }
       }
     }
     double[][] covariance = spread.covarianceOf(numbers, slopes);
