@@ -1,5 +1,6 @@
 package io.github.swatchwright.match;
 
+import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.LeastExpected;
 import io.github.swatchwright.mix.Recipe;
 import io.github.swatchwright.search.Candidate;
@@ -7,10 +8,12 @@ import io.github.swatchwright.search.SearchSpace;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -19,6 +22,9 @@ import java.util.Set;
  * of the sets of ingredients that are shown. For one thread.
  */
 final class Contest {
+  /** The nearest recipes are weighed first: they tell which others are beaten at once. */
+  private static final int HEAD = 60;
+
   private final Weighing weighing;
   private final int sets;
   private final Map<String, Weighed> weighed = new LinkedHashMap<>();
@@ -45,29 +51,56 @@ final class Contest {
   }
 
   /**
-   * Weighs recipes that may still be shown when nothing but the colour counts.
+   * Weighs recipes that may still be shown when nothing but the colour counts, and one of each set.
    *
    * @param ascending by their ΔE00
    * @param least the bound, of the space's paints
    */
   void enter(SearchSpace space, List<Candidate> ascending, LeastExpected least) {
+    if (ascending.isEmpty()) {
+      return;
+    }
     entered += ascending.size();
-    for (int i = 0; i < ascending.size(); i++) {
-      Candidate candidate = ascending.get(i);
-      // The nearest one says how near the paints come, whatever is to be expected of it.
-      if (i == 0 || !isBeaten(candidate, candidate.usesAPot(space), least)) {
-        weigh(candidate.recipe(space));
+    // The nearest one says how near the paints come, whatever is to be expected of it.
+    weigh(ascending.get(0).recipe(space));
+    int head = Math.min(HEAD, ascending.size());
+    weighBest(space, ascending.subList(0, head), least);
+    weighBest(space, ascending.subList(head, ascending.size()), least);
+  }
+
+  /** A candidate that isn't beaten by its prediction alone. */
+  private record Hopeful(Candidate candidate, Optional<ColourSpread> cloud, double bound) {}
+
+  /** The most hopeful first, so that few of the others have to be weighed. */
+  private void weighBest(SearchSpace space, List<Candidate> candidates, LeastExpected least) {
+    List<Hopeful> hopeful = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      boolean usesAPot = candidate.usesAPot(space);
+      double bound = Ranking.unwished(LeastExpected.ofCentre(candidate.deltaE00()), usesAPot);
+      if (usesAPot) {
+        hopeful.add(new Hopeful(candidate, Optional.empty(), bound));
+      } else if (bound <= limit()) {
+        ColourSpread cloud = least.cloud(candidate.ingredients(), candidate.drops());
+        double roughly = LeastExpected.roughly(cloud, weighing.lab());
+        hopeful.add(new Hopeful(candidate, Optional.of(cloud), roughly));
+      }
+    }
+    hopeful.sort(Comparator.comparingDouble(Hopeful::bound));
+    for (Hopeful one : hopeful) {
+      if (one.bound > limit()) {
+        return;
+      }
+      double closely =
+          one.cloud.map(cloud -> LeastExpected.closely(cloud, weighing.lab())).orElse(one.bound);
+      if (closely <= limit(one.candidate.names(space))) {
+        weigh(one.candidate.recipe(space));
       }
     }
   }
 
-  private boolean isBeaten(Candidate candidate, boolean usesAPot, LeastExpected least) {
-    double limit = limit();
-    double ofCentre = LeastExpected.ofCentre(candidate.deltaE00());
-    if (usesAPot || ofCentre > limit) {
-      return Ranking.unwished(ofCentre, usesAPot) > limit;
-    }
-    return least.exceeds(limit, candidate.ingredients(), candidate.drops(), weighing.lab());
+  /** The score that a further recipe of these ingredients has to beat. */
+  private double limit(Set<String> ingredients) {
+    return Math.min(limit(), best.getOrDefault(ingredients, Double.POSITIVE_INFINITY));
   }
 
   void weigh(Recipe recipe) {

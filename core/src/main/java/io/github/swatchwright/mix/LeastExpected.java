@@ -35,7 +35,7 @@ public final class LeastExpected {
   private static final double OF_NEAR = 0.98;
   private static final double OF_REST = 0.72;
   private static final double OF_ROUGH = 0.83;
-  private static final double OF_LEAST = 0.97;
+  private static final double OF_LEAST = 0.98;
   private static final double FAR = 20;
   private static final double OF_FAR = 0.85;
 
@@ -86,30 +86,24 @@ public final class LeastExpected {
     return OF_NEAR * Math.min(deltaE00, NEAR) + OF_REST * Math.max(0, deltaE00 - NEAR);
   }
 
-  /**
-   * Whether more than a limit is to be expected of a mix for sure.
-   *
-   * @param paints numbers of the paints in the list that this was made for
-   * @param drops of each, at least 1
-   * @param target the wanted colour, under the predictor's light
-   */
-  public boolean exceeds(double limit, int[] paints, int[] drops, Lab target) {
-    ColourSpread cloud = cloud(paints, drops);
-    return OF_ROUGH * cloud.roughlyExpectedDeltaE00(target) > limit
-        || closely(cloud, target) > limit;
+  /** The closer bound, of the cloud that a mix has at least; fast. */
+  public static double roughly(ColourSpread cloud, Lab target) {
+    return OF_ROUGH * cloud.roughlyExpectedDeltaE00(target);
   }
 
-  /** The closest bound of the ΔE00 to be expected; arguments as above. */
-  public double deltaE00(int[] paints, int[] drops, Lab target) {
-    return closely(cloud(paints, drops), target);
-  }
-
-  private static double closely(ColourSpread cloud, Lab target) {
+  /** The closest bound. */
+  public static double closely(ColourSpread cloud, Lab target) {
     boolean far = Ciede2000.deltaE(target, cloud.centre()) > FAR;
     return (far ? OF_FAR : OF_LEAST) * cloud.expectedDeltaE00(target);
   }
 
-  private ColourSpread cloud(int[] paints, int[] drops) {
+  /**
+   * The cloud that a mix has at least, about its predicted colour.
+   *
+   * @param paints numbers of the paints in the list that this was made for
+   * @param drops of each, at least 1
+   */
+  public ColourSpread cloud(int[] paints, int[] drops) {
     double volume = 0;
     for (int i = 0; i < paints.length; i++) {
       volume += drops[i] * parts[paints[i]].millilitres;

@@ -4,7 +4,9 @@ import io.github.swatchwright.mix.Recipe;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A recipe that a search found, as indices into its {@link SearchSpace}.
@@ -55,6 +57,18 @@ public final class Candidate implements Comparable<Candidate> {
   /** Drops of each ingredient, at least 1. */
   public int[] drops() {
     return drops.clone();
+  }
+
+  /** The names of its ingredients, of the space that was searched. */
+  public Set<String> names(SearchSpace space) {
+    Set<String> names = new HashSet<>();
+    for (int ingredient : paints) {
+      names.add(
+          space.isPot(ingredient)
+              ? space.pot(ingredient).name()
+              : space.paints().get(ingredient).paint().name());
+    }
+    return names;
   }
 
   /** Whether it holds a pot of the space that was searched. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.swatchwright.colour.Lab;
 import io.github.swatchwright.colour.Srgb;
 import io.github.swatchwright.estimate.ShelfOptics;
+import io.github.swatchwright.mix.ColourSpread;
 import io.github.swatchwright.mix.Control;
 import io.github.swatchwright.mix.LeastExpected;
 import io.github.swatchwright.mix.MixPredictor;
@@ -100,7 +101,8 @@ class ShortlistTest {
     Sought sought = new Sought(lab, Integer.MAX_VALUE, LeastExpected.reach(known));
     double best = known;
     for (Candidate each : new PrunedSearch().search(space, sought, Control.PLAIN).candidates()) {
-      if (least.deltaE00(each.ingredients(), each.drops(), lab) < best) {
+      ColourSpread cloud = least.cloud(each.ingredients(), each.drops());
+      if (LeastExpected.roughly(cloud, lab) < best && LeastExpected.closely(cloud, lab) < best) {
         Prediction prediction = predictor.predict(each.recipe(space));
         best = Math.min(best, prediction.spread().expectedDeltaE00(lab));
       }

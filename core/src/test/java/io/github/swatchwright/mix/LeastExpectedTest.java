@@ -78,10 +78,10 @@ class LeastExpectedTest {
       Prediction prediction = predictor.predict(mix(paints, recipe));
       Lab target = near(prediction.lab());
       double expected = prediction.spread().expectedDeltaE00(target);
-      double bound = least.deltaE00(recipe[0], recipe[1], target);
+      ColourSpread cloud = least.cloud(recipe[0], recipe[1]);
+      double bound = LeastExpected.closely(cloud, target);
       assertThat(bound).isLessThanOrEqualTo(expected);
-      assertThat(least.exceeds(expected, recipe[0], recipe[1], target)).isFalse();
-      assertThat(least.exceeds(bound / 2, recipe[0], recipe[1], target)).isTrue();
+      assertThat(LeastExpected.roughly(cloud, target)).isLessThanOrEqualTo(expected);
       assertThat(LeastExpected.ofCentre(Ciede2000.deltaE(target, prediction.lab())))
           .isLessThanOrEqualTo(expected);
       sum += bound / expected;
@@ -139,7 +139,7 @@ class LeastExpectedTest {
       double expected = cloud.expectedDeltaE00(target);
       assertThat(LeastExpected.ofCentre(Ciede2000.deltaE(target, centre)))
           .isLessThanOrEqualTo(expected);
-      assertThat(0.83 * cloud.roughlyExpectedDeltaE00(target)).isLessThanOrEqualTo(expected);
+      assertThat(LeastExpected.roughly(cloud, target)).isLessThanOrEqualTo(expected);
     }
   }
 
