@@ -117,7 +117,9 @@ public class RecipeSearchBenchmark {
   /** The engine, compiling included, on two threads. */
   @Benchmark
   public List<Candidate> singleOnTwo() {
-    return CompiledShelf.of(space).search(next(), BEST, Control.PLAIN.withThreads(2)).candidates();
+    return CompiledShelf.of(space)
+        .search(new Sought(next(), BEST), Control.PLAIN.withThreads(2))
+        .candidates();
   }
 
   /** The engine on a shelf that has been searched before. */
@@ -129,7 +131,7 @@ public class RecipeSearchBenchmark {
   /** The same on two threads. */
   @Benchmark
   public List<Candidate> againOnTwo() {
-    return used.search(next(), BEST, Control.PLAIN.withThreads(2)).candidates();
+    return used.search(new Sought(next(), BEST), Control.PLAIN.withThreads(2)).candidates();
   }
 
   /** A thousand targets on a shelf just compiled, per target. */
@@ -140,7 +142,7 @@ public class RecipeSearchBenchmark {
     CompiledShelf shelf = CompiledShelf.of(space);
     return Batch.run(
         many.size(),
-        (target, control) -> shelf.search(many.get(target), BEST, control),
+        (target, control) -> shelf.search(new Sought(many.get(target), BEST), control),
         Control.PLAIN,
         outcome -> {});
   }
