@@ -38,7 +38,7 @@ final class RequestSearch {
   private static final double FEW_RECIPES = 2.5e6;
 
   /** The most recipes of a second search; nearly equal paints make ever more of them. */
-  private static final int MOST = 3000;
+  private static final int MOST = 2000;
 
   private static final int NEAREST = 1000;
   private static final int WIDE = 1000;
