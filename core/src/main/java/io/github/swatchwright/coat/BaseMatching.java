@@ -60,7 +60,7 @@ final class BaseMatching {
   private void add(Map<Set<String>, BaseRecipe> found, Lab base, Lab end) {
     MatchRequest request =
         MatchRequest.of(new Swatch.OfLab(base)).withAlternatives(MATCHED).withChoice(choice);
-    for (RankedRecipe ranked : matcher.match(request).recipes()) {
+    for (RankedRecipe ranked : matcher.matchNearest(request).recipes()) {
       found.merge(
           ranked.recipe().names(),
           under(ranked, end),

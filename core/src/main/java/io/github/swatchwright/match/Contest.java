@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,17 @@ final class Contest {
   void enter(SearchSpace space, List<Candidate> candidates) {
     entered += candidates.size();
     candidates.forEach(candidate -> weigh(candidate.recipe(space)));
+  }
+
+  /** Weighs the nearest recipe of each set of ingredients, until as many as are shown. */
+  void enterNearest(SearchSpace space, List<Candidate> ascending) {
+    Set<Set<String>> seen = new HashSet<>();
+    for (Candidate candidate : ascending) {
+      if (seen.size() < sets && seen.add(candidate.names(space))) {
+        entered++;
+        weigh(candidate.recipe(space));
+      }
+    }
   }
 
   /**

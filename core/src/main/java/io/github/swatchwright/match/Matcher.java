@@ -105,12 +105,27 @@ public final class Matcher {
    * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
    */
   public MatchResult match(MatchRequest request, Control control) {
+    return match(request, control, false);
+  }
+
+  /**
+   * The sets of ingredients whose predictions come nearest, and of each the nearest recipe, for a
+   * caller who judges recipes by something else, such as what they look like under coats: how sure
+   * a recipe is by itself counts less there. Wishes and further ratios don't count.
+   *
+   * @throws IllegalArgumentException as {@link #match(MatchRequest)} does
+   */
+  public MatchResult matchNearest(MatchRequest request) {
+    return match(request, Control.PLAIN, true);
+  }
+
+  private MatchResult match(MatchRequest request, Control control, boolean nearestAlone) {
     MixPredictor predictor = MixPredictor.of(optics, light);
     Ingredients ingredients = Ingredients.of(optics, request);
     Weighing weighing = new Weighing(predictor, request.target(), request.target().labUnder(light));
     RequestSearch found =
         new RequestSearch(search, predictor, ingredients, request, weighing, control);
-    found.run();
+    found.run(nearestAlone);
     List<Weighed> weighed = found.weighed();
     List<Weighed> inOrder = Ranking.inOrder(weighed, request.wishes());
     Weighed closest = nearest(inOrder.isEmpty() ? weighed : inOrder);

@@ -125,13 +125,21 @@ final class RequestSearch {
         mostDrops);
   }
 
-  /** Runs all searches. */
-  void run() {
+  /**
+   * Runs all searches.
+   *
+   * @param nearestAlone whether only the nearest recipe of each set of ingredients is weighed
+   */
+  void run(boolean nearestAlone) {
     boolean byColourAlone = !request.wishes().reachBeyondColour();
     for (SearchSpace space : spaces) {
       Optional<LeastExpected> least =
           byColourAlone ? predictor.leastExpected(space.paints()) : Optional.empty();
-      if (least.isPresent()) {
+      if (nearestAlone) {
+        contest.enterNearest(space, nearest(space, NEAREST));
+        searches.skip();
+        seenUpTo = 0;
+      } else if (least.isPresent()) {
         enterBest(space, least.get());
       } else {
         int wide = Math.max(WIDE, WIDE_PER_SET * request.alternatives());
@@ -148,7 +156,7 @@ final class RequestSearch {
     if (contest.weighed().isEmpty()) {
       spaces.get(0).singles().forEach(contest::weigh);
     }
-    if (byColourAlone && request.ratios() > 1) {
+    if (byColourAlone && !nearestAlone && request.ratios() > 1) {
       contest.bestSets().forEach(this::enterRatios);
     }
   }

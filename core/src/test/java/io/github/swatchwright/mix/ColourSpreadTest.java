@@ -173,8 +173,11 @@ class ColourSpreadTest {
         .isCloseTo(1, within(0.02));
   }
 
+  /**
+   * The cloud's points by hand: a multiple of each column of the factor, or one of every column.
+   */
   @Test
-  void theSixPointsLieOnTheAxesOfACorrelatedCloud() {
+  void thePointsLieAlongTheFactorOfACorrelatedCloud() {
     double[][] covariance = {{1.0, 0.6, 0.2}, {0.6, 2.0, -0.4}, {0.2, -0.4, 1.5}};
     Lab target = Lab.ofD65(43, 23, 21);
     // The columns of its Cholesky factor, by hand.
@@ -182,14 +185,23 @@ class ColourSpreadTest {
     double c = (-0.4 - 0.6 * 0.2) / b;
     double[][] columns = {{1, 0.6, 0.2}, {0, b, c}, {0, 0, Math.sqrt(1.5 - 0.04 - c * c)}};
     double sum = 0;
+    for (int corner = 0; corner < 8; corner++) {
+      double[] at = {42, 20, 25};
+      for (int axis = 0; axis < 3; axis++) {
+        for (int i = 0; i < 3; i++) {
+          at[i] += ((corner & 1 << axis) == 0 ? -1 : 1) * columns[axis][i];
+        }
+      }
+      sum += 3 / 40.0 * Ciede2000.deltaE(target, Lab.ofD65(at[0], at[1], at[2]));
+    }
     for (double[] column : columns) {
       for (double out : new double[] {Math.sqrt(3), -Math.sqrt(3)}) {
         Lab point = Lab.ofD65(42 + out * column[0], 20 + out * column[1], 25 + out * column[2]);
-        sum += Ciede2000.deltaE(target, point);
+        sum += Ciede2000.deltaE(target, point) / 15;
       }
     }
     assertThat(ColourSpread.of(RUST, covariance).roughlyExpectedDeltaE00(target))
-        .isCloseTo(sum / 6, within(1e-12));
+        .isCloseTo(sum, within(1e-12));
   }
 
   @Test
