@@ -125,7 +125,7 @@ final class JointSearch implements DampedSearch.Problem {
 
   private FitRows linearised() {
     if (cancelled.getAsBoolean()) {
-      throw new CancellationException("the fit was cancelled");
+      throw new CancellationException("stopped before it was complete");
     }
     return FitRows.of(models, weights, beliefs, states, earlier, isNearlySettled);
   }
