@@ -51,7 +51,7 @@ class StepwiseFailureTest {
 
   private static String plan() {
     return "{\"format\":\"swatchwright-plan\",\"version\":1,\"name\":\"Dredger\",\"areas\":["
-               + "{\"name\":\"Hull\",\"squareCentimetres\":10,\"steps\":[{\"step\":\"base\",\"paint\":\"White\"}]}]}";
+        + "{\"name\":\"Hull\",\"squareCentimetres\":10,\"steps\":[{\"step\":\"base\",\"paint\":\"White\"}]}]}";
   }
 
   private static String cards() {
