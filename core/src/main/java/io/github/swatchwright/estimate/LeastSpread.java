@@ -52,7 +52,7 @@ public final class LeastSpread {
       starts[paint] = isTouched ? touched : UNTOUCHED;
       touched += isTouched ? DIRECTIONS : 0;
     }
-    together = touched == 0 || touched > MOST_TOUCHED ? null : together(touched, paints, rows);
+    together = touched == 0 ? null : together(touched, paints, rows);
   }
 
   /** The bound for some paints; empty when test cards tie too many of them together. */
